@@ -1,0 +1,120 @@
+import type { Analysis, Caveat, CaveatId, Comparison, Group, IntervalMethod, Result } from '../analysis/analysis.ts';
+import type { Measure, Trial } from '../trial/trial.ts';
+
+/**
+ * Everything a reader can read, in one language. A second language is a second folder beside `en/`
+ * that fulfils this interface; nothing outside src/wording holds a sentence.
+ * Plain text throughout: whoever prints it escapes it.
+ */
+export interface Words {
+  /** BCP 47, for the lang attribute. */
+  readonly language: string;
+
+  // — numbers, units, dates —
+  /** 1234.5 -> "1,234.5"; digits after the point as given. Typographic minus. */
+  number(value: number, digits?: number): string;
+  /** Value of an outcome with its unit and fitting digits: "76 %", "5.4 days", "42 mm". Null -> "not known". */
+  quantity(value: number | null, unit: string, seeds?: number | null): string;
+  /** "from 9 fewer to 17 more", "3 to 21", in the outcome's own words. */
+  range(lower: number | null, upper: number | null, measure: Measure, unit: string): string;
+  /** 2026-04-04 -> "4 April 2026". */
+  date(iso: string): string;
+  list(items: readonly string[]): string;
+
+  // — names —
+  lotName(trial: Trial, lot: string): string;
+  treatmentLabel(trial: Trial, treatment: string): string;
+  /** "6 trays", "1 jar": the unit of a group in the trial's own word. */
+  units(trial: Trial, group: Group): string;
+  outcomeTitle(trial: Trial, result: Result): string;
+  crop(crop: string): string;
+
+  // — findings —
+  /** One sentence a comparison of the primary outcome, pooled comparison first. */
+  inShort(trial: Trial, analysis: Analysis): readonly Finding[];
+  /** Template of wording.md for this comparison: verdict, ceiling, measure and all exceptions. */
+  comparisonSentence(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string;
+  /** Two or three words and a shape, for tables and lists: never by colour. */
+  verdict(result: Result, comparison: Comparison): VerdictMark;
+  /** The reason clause ("… because {clause}") and the full sentence. */
+  caveat(trial: Trial, analysis: Analysis, caveat: Caveat): { readonly reason: string; readonly sentence: string };
+  caveatName(id: CaveatId): string;
+
+  // — sections of the report —
+  trust(trial: Trial, analysis: Analysis): readonly TrustAnswer[];
+  /** What this trial cannot tell, a sentence each. */
+  cannotTell(trial: Trial, analysis: Analysis): readonly string[];
+  impression(
+    trial: Trial,
+    analysis: Analysis,
+  ): readonly { readonly lot: string | null; readonly impression: string; readonly counts: string }[];
+  moisture(trial: Trial, analysis: Analysis): readonly string[];
+  notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
+  /** What was actually applied to this trial. */
+  methods(trial: Trial, analysis: Analysis): readonly MethodText[];
+  /** Every method, for the methods page. */
+  allMethods(): readonly MethodText[];
+  glossary(): readonly Term[];
+  intervalName(method: IntervalMethod): string;
+
+  /** Labels of page furniture: navigation, headings, table heads, chart axes. */
+  readonly ui: Readonly<Record<UiKey, string>>;
+}
+
+export type VerdictShape = 'above' | 'below' | 'level' | 'open' | 'question';
+export interface VerdictMark {
+  readonly words: string;
+  /** Drawn as an inline SVG by the site; says the same as the words. */
+  readonly shape: VerdictShape;
+}
+
+export interface Finding {
+  readonly result: Result;
+  readonly comparison: Comparison;
+  readonly sentence: string;
+  readonly mark: VerdictMark;
+}
+
+export interface TrustAnswer {
+  readonly id: 'separate' | 'random' | 'blind' | 'alike' | 'fixed' | 'all-shown' | 'left-out' | 'repeated';
+  readonly question: string;
+  readonly answer: 'yes' | 'no' | 'partly' | 'not recorded';
+  /** The answer in the page's language. */
+  readonly answerWords: string;
+  readonly detail: string;
+}
+
+export interface Source {
+  /** "Newcombe 1998, Statistics in Medicine 17, 873–890, method 10". */
+  readonly text: string;
+  readonly url: string | null;
+  /** False: shown as "from memory". Null source text on a notice means "common practice, no source". */
+  readonly read: boolean;
+}
+
+export interface Notice {
+  readonly id: string;
+  readonly title: string;
+  readonly sentences: readonly string[];
+  readonly sources: readonly Source[];
+}
+
+export interface MethodText {
+  readonly id: string;
+  readonly title: string;
+  /** Plain words; in `methods()` with this trial's numbers in it. */
+  readonly plain: readonly string[];
+  /** Formulas as MathML-free plain text, one a line. */
+  readonly formula: readonly string[];
+  readonly sources: readonly Source[];
+  readonly checkedAgainst: string;
+}
+
+export interface Term {
+  readonly id: string;
+  readonly term: string;
+  readonly meaning: string;
+}
+
+/** Keys of page furniture; extend freely, every language must have them all. */
+export type UiKey = string;

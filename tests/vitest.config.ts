@@ -1,0 +1,26 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/site/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        // The built site: structure, links, axe, real browser. Builds once (tests/support/build-site.ts).
+        test: {
+          name: 'site',
+          include: ['tests/{site,browser}/**/*.test.ts'],
+          testTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
