@@ -1,5 +1,16 @@
-import type { Analysis, Caveat, CaveatId, Comparison, Group, IntervalMethod, Result } from '../analysis/analysis.ts';
+import type {
+  Analysis,
+  Caveat,
+  CaveatId,
+  Comparison,
+  Group,
+  IntervalMethod,
+  LeftOutReason,
+  Result,
+  Test,
+} from '../analysis/analysis.ts';
 import type { Measure, Trial } from '../trial/trial.ts';
+import type { ui } from './en/ui.ts';
 
 /**
  * Everything a reader can read, in one language. A second language is a second folder beside `en/`
@@ -19,14 +30,27 @@ export interface Words {
   range(lower: number | null, upper: number | null, measure: Measure, unit: string): string;
   /** 2026-04-04 -> "4 April 2026". */
   date(iso: string): string;
+  /** "a", "a and b", "a, b and c". */
   list(items: readonly string[]): string;
+  /** "3 trials", "1 trial". */
+  counted(count: number, thing: Thing): string;
+  /** A difference with its direction: "12 more per 100", "1.2 days earlier", "3 mm shorter", "no difference". */
+  difference(value: number | null, result: Result): string;
+  /** p for tables: "0.031", "below 0.001". */
+  pValue(p: number): string;
 
   // — names —
   lotName(trial: Trial, lot: string): string;
   treatmentLabel(trial: Trial, treatment: string): string;
   /** "6 trays", "1 jar": the unit of a group in the trial's own word. */
   units(trial: Trial, group: Group): string;
+  /** "tray", "jar", "row": what one sowing of this trial is, in one word. */
+  unitWord(trial: Trial, plural?: boolean): string;
+  /** "Came up by day 14", "Day by which half were up", "Height on day 21". */
   outcomeTitle(trial: Trial, result: Result): string;
+  measureName(measure: Measure): string;
+  /** "Sealed jar against Paper packet", with the lot where there are several. */
+  comparisonName(trial: Trial, comparison: Comparison): string;
   crop(crop: string): string;
 
   // — findings —
@@ -34,6 +58,14 @@ export interface Words {
   inShort(trial: Trial, analysis: Analysis): readonly Finding[];
   /** Template of wording.md for this comparison: verdict, ceiling, measure and all exceptions. */
   comparisonSentence(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string;
+  /** The finding as the title of a chart or list entry: "Sealed jar: 12 more per 100 (3 to 21)". */
+  headline(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string;
+  /** One group: "Sealed jar: 88 of 100 (264 of 300 seeds, 6 trays; the data fit with 80 to 93)". */
+  groupSentence(trial: Trial, result: Result, group: Group): string;
+  /** What was left out of this comparison, why, and the finding with it in; empty where nothing was. */
+  leftOut(trial: Trial, result: Result, comparison: Comparison): readonly string[];
+  /** "The plan said day 14; the count is of day 15.", a sentence each. */
+  planChanges(analysis: Analysis): readonly string[];
   /** Two or three words and a shape, for tables and lists: never by colour. */
   verdict(result: Result, comparison: Comparison): VerdictMark;
   /** The reason clause ("… because {clause}") and the full sentence. */
@@ -56,9 +88,45 @@ export interface Words {
   allMethods(): readonly MethodText[];
   glossary(): readonly Term[];
   intervalName(method: IntervalMethod): string;
+  testName(method: Test['method']): string;
+  leftOutReason(reason: LeftOutReason): string;
+  /** Phrases that an author's text may not use unsupported (wording.md). */
+  guarded(): readonly GuardedPhrase[];
 
   /** Labels of page furniture: navigation, headings, table heads, chart axes. */
   readonly ui: Readonly<Record<UiKey, string>>;
+  /** A label with its braces filled: `say('list.shown', { shown: 3, all: 9 })`. RangeError where one is missing. */
+  say(key: UiKey, values: Readonly<Record<string, string | number>>): string;
+}
+
+/** What `counted` can count. */
+export type Thing =
+  | 'trial'
+  | 'lot'
+  | 'crop'
+  | 'grower'
+  | 'question'
+  | 'treatment'
+  | 'seed'
+  | 'sowing'
+  | 'comparison'
+  | 'caveat'
+  | 'picture'
+  | 'file'
+  | 'day'
+  | 'year'
+  | 'problem'
+  | 'warning'
+  | 'notice';
+
+export interface GuardedPhrase {
+  readonly id: string;
+  /** Source of a regular expression, flags `giu`; matches the phrase inside running text. */
+  readonly pattern: string;
+  /** Why it may not stand there. */
+  readonly reason: string;
+  /** What could stand there instead. */
+  readonly offer: string;
 }
 
 export type VerdictShape = 'above' | 'below' | 'level' | 'open' | 'question';
@@ -116,5 +184,5 @@ export interface Term {
   readonly meaning: string;
 }
 
-/** Keys of page furniture; extend freely, every language must have them all. */
-export type UiKey = string;
+/** Keys of page furniture, from the English list; every language must have them all. */
+export type UiKey = keyof typeof ui;
