@@ -105,6 +105,8 @@ export interface Group {
   /** Plants measured; between-plant correlation within units where plants are told apart. */
   readonly plants: number | null;
   readonly icc: number | null;
+  /** Traits: sd of plants within their units, in the trait's unit; with one unit the only spread there is. */
+  readonly plantSd: number | null;
 }
 
 export type Verdict = 'untestable' | 'same' | 'matters' | 'different' | 'unclear';
@@ -115,6 +117,8 @@ export interface Comparison {
   readonly lot: string;
   readonly treatment: string;
   readonly control: string;
+  /** Storage time of both groups in years; null outside a storage series. */
+  readonly stored: number | null;
   readonly estimate: number | null;
   readonly unit: string;
   readonly interval: Interval | null;
@@ -152,6 +156,8 @@ export interface Comparison {
   readonly welch: (Range & { readonly level: number }) | null;
   /** Units of each treatment that would show `difference` (methods 7, 11); null where it cannot be said. */
   readonly wouldSettle: { readonly units: number; readonly difference: number } | null;
+  /** Untestable: units of each treatment for a repeat, planned with φ = 2 and the margin, or 10 points where none was given. */
+  readonly repeatWith: { readonly units: number; readonly difference: number } | null;
   /** Pooled over lots: do the lots differ in their difference? */
   readonly lotsDiffer: {
     readonly statistic: number;
