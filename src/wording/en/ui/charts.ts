@@ -36,10 +36,22 @@ export const charts = {
   'chart.column': 'Column',
   'chart.value': '{name} ({unit})',
   'chart.legend': 'Legend',
+  'chart.countOf': '{count} of {all}',
+  'chart.onDay': 'day {day}: {value}',
+  'chart.named': '{name}: {values}.',
+  'chart.verdictCount': '{count} of {all}: {verdict}',
+  'chart.titleOfMany': '{outcome}. {verdicts}',
+  'chart.perHundred': 'per 100 seeds',
+  'chart.lower': 'lower',
+  'chart.higher': 'higher',
+  'chart.tooSmallUnfixed': 'too small to matter (not set beforehand)',
+  'chart.seedLuckOnly': 'dashed: seed-to-seed luck only',
+  'chart.goesOn': 'arrow: goes on beyond the picture',
 
   'chart.germination.title': 'How many came up, day by day',
   'chart.germination.subtitle':
     'Thin steps: one {unit} each. Thick steps: all of a treatment. Marks: days of checking.',
+  'chart.germination.subtitleSingle': 'Steps: the one {unit} of each treatment. Marks: days of checking.',
   'chart.germination.description': 'Step chart of seeds up, per 100 sown, by day, for {treatments}. {values}',
   'chart.differences.subtitle':
     'Dot: the difference from the control. Line: what the data fit with (95 % interval). Pale strip: too small to matter.',

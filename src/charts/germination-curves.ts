@@ -1,0 +1,85 @@
+import type { Analysis, Result } from '../analysis/analysis.ts';
+import type { Trial } from '../trial/trial.ts';
+import type { Words } from '../wording/words.ts';
+import { chartTitle } from './chart-title.ts';
+import type { Chart } from './chart.ts';
+import { germinationCourses, type Check, type Course } from './germination-course.ts';
+import { germinationPlot } from './germination-plot.ts';
+
+/**
+ * Cumulative germination of one lot: thin steps a sowing, thick steps a treatment, marks at the checks, of 100 seeds sown.
+ * Between two checks nothing is known, so nothing slopes.
+ *
+ * @param lot    id of a lot of the trial
+ * @param stored storage time of the test to draw, years; null for sowings outside a storage series
+ */
+export function germinationCurves(
+  trial: Trial,
+  analysis: Analysis,
+  result: Result,
+  lot: string,
+  words: Words,
+  stored: number | null = null,
+): Chart {
+  const courses = germinationCourses(trial, result, lot, stored);
+  const comparisons = result.measure === 'germination' ? result.comparisons.filter((found) => found.lot === lot) : [];
+  const single = courses.every(({ sowings }) => sowings.length === 1);
+  return {
+    kind: 'germination',
+    title: comparisons.length
+      ? chartTitle(trial, analysis, result, comparisons, words)
+      : words.ui['chart.germination.title'],
+    subtitle: words.say(single ? 'chart.germination.subtitleSingle' : 'chart.germination.subtitle', {
+      unit: words.unitWord(trial),
+    }),
+    description: words.say('chart.germination.description', {
+      treatments: words.list(courses.map(({ treatment }) => words.treatmentLabel(trial, treatment))),
+      values: courses.map((course) => inWords(trial, course, words)).join(' '),
+    }),
+    table: tableOf(trial, courses, words),
+    spec: germinationPlot(trial, courses, words),
+  };
+}
+
+const countOf = ({ germinated, seeds }: Check, words: Words) =>
+  words.say('chart.countOf', { count: words.number(germinated), all: words.number(seeds) });
+
+function inWords(trial: Trial, { treatment, together }: Course, words: Words): string {
+  const values = together.map((check) =>
+    words.say('chart.onDay', { day: words.number(check.day), value: countOf(check, words) }),
+  );
+  return words.say('chart.named', {
+    name: words.treatmentLabel(trial, treatment),
+    values: values.join(', ') || words.ui['table.notChecked'],
+  });
+}
+
+function tableOf(trial: Trial, courses: readonly Course[], words: Words): Chart['table'] {
+  const days = [
+    ...new Set(courses.flatMap(({ sowings }) => sowings.flatMap(({ checks }) => checks.map(({ day }) => day)))),
+  ];
+  days.sort((a, b) => a - b);
+  const cells = (checks: readonly Check[]) =>
+    days.map((day) => {
+      const check = checks.find((found) => found.day === day);
+      return check ? countOf(check, words) : words.ui['table.notChecked'];
+    });
+  return {
+    head: [
+      words.ui['table.treatment'],
+      words.ui['table.sowing'],
+      ...days.map((day) => `${words.ui['table.day']} ${words.number(day)}`),
+    ],
+    rows: courses.flatMap(({ treatment, together, sowings }) => {
+      const label = words.treatmentLabel(trial, treatment);
+      return [
+        [label, words.ui['chart.together'], ...cells(together)],
+        ...sowings.map(({ sowing, leftOut, checks }) => [
+          label,
+          leftOut ? `${sowing.id} (${words.ui['chart.leftOut']})` : sowing.id,
+          ...cells(checks),
+        ]),
+      ];
+    }),
+  };
+}

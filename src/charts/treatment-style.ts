@@ -1,0 +1,49 @@
+import type { Trial } from '../trial/trial.ts';
+import { INK, PAPER } from './chart-theme.ts';
+
+export interface TreatmentStyle {
+  readonly colour: string;
+  readonly fill: string;
+  /** Vega's `strokeDash`; [1, 0] is a whole line. */
+  readonly dash: readonly number[];
+  readonly shape: string;
+}
+
+/**
+ * Each at least 3:1 against light and dark paper and their shades, and told apart by readers without one
+ * kind of cone (distances and contrasts are tested).
+ */
+const COLOURS = ['#2372b5', '#d0660f', '#12979a', '#846756', '#8c77ed'] as const;
+const DASHES = [
+  [7, 3],
+  [2, 2.5],
+  [10, 3, 2, 3],
+  [14, 4],
+  [5, 2, 1.5, 2, 1.5, 2],
+] as const;
+const SHAPES = ['square', 'triangle-up', 'diamond', 'cross', 'triangle-down'] as const;
+
+/**
+ * How one treatment is drawn in every chart of its trial: colour, dash and shape say the same, so that grey print
+ * and colour-blind eyes lose nothing. The control is ink, a whole line and an open circle; the others follow in the
+ * order of trial.yaml. The first five have a colour, a dash and a shape of their own; beyond, combinations differ
+ * (up to 125 of them) and charts write every label beside its mark.
+ *
+ * @throws {RangeError} when the trial has no such treatment
+ */
+export function treatmentStyle(trial: Trial, treatment: string): TreatmentStyle {
+  const found = trial.treatments.find(({ id }) => id === treatment);
+  if (!found) throw new RangeError(`treatmentStyle needs a treatment of ${trial.id}, got ${treatment}`);
+  if (found.control) return { colour: INK, fill: PAPER, dash: [1, 0], shape: 'circle' };
+
+  const place = trial.treatments.filter(({ control }) => !control).indexOf(found);
+  const round = Math.floor(place / COLOURS.length);
+  const pick = <T>(from: readonly T[], step: number): T => from[(place + step) % from.length] as T;
+  const colour = pick(COLOURS, 0);
+  return {
+    colour,
+    fill: colour,
+    dash: pick(DASHES, round),
+    shape: pick(SHAPES, 2 * round + Math.floor(round / DASHES.length)),
+  };
+}
