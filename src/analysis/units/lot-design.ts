@@ -1,0 +1,63 @@
+import type { Sowing, Trial } from '../../trial/trial.ts';
+
+/**
+ * How one lot was laid out, from all its sowings, whether or not they enter an outcome: what was
+ * left out later does not turn a tray back into a unit of its own.
+ */
+export interface LotDesign {
+  readonly lot: string;
+  /** Storage times in rising order; `[null]` outside a storage series. */
+  readonly times: readonly (number | null)[];
+  /** Treatment ids present in the lot, in the order of the trial. */
+  readonly treatments: readonly string[];
+  readonly control: string | null;
+  /** Sowings of a treatment at a storage time. At 0 those without a treatment are the start of every treatment. */
+  sowingsOf(treatment: string, stored: number | null): readonly Sowing[];
+  /** The lot's batches can be the units of this treatment: two or more, or an untreated control with none. */
+  hasBatches(treatment: string, stored: number | null): boolean;
+  /** The tray where it holds several treatments of the lot, else the block that was given. */
+  blockOf(sowing: Sowing): string | null;
+  isSharedTray(sowing: Sowing): boolean;
+}
+
+/** @returns the design of the lot with this id */
+export function lotDesign(trial: Trial, lot: string): LotDesign {
+  const sowings = trial.sowings.filter((sowing) => sowing.lot === lot);
+  const times = [...new Set(sowings.map(({ stored }) => stored))].sort((a, b) => (a ?? 0) - (b ?? 0));
+  const control = trial.treatments.find((treatment) => treatment.control)?.id ?? null;
+
+  const sowingsOf = (treatment: string, stored: number | null) => {
+    const alike = sowings.filter((sowing) => sowing.stored === stored);
+    const own = alike.filter((sowing) => sowing.treatment === treatment);
+    const isStart = stored === 0 && own.length === 0;
+    return isStart ? alike.filter((sowing) => sowing.treatment === null) : own;
+  };
+  const treatmentsInTray = new Map<string, Set<string | null>>();
+  for (const sowing of sowings) {
+    if (sowing.tray === null) continue;
+    const key = trayKey(sowing);
+    treatmentsInTray.set(key, (treatmentsInTray.get(key) ?? new Set()).add(sowing.treatment));
+  }
+  const isSharedTray = (sowing: Sowing) =>
+    sowing.tray !== null && (treatmentsInTray.get(trayKey(sowing))?.size ?? 0) > 1;
+  const allShared = sowings.length > 0 && sowings.every(isSharedTray);
+
+  return {
+    lot,
+    times,
+    treatments: trial.treatments.map(({ id }) => id).filter((id) => times.some((time) => sowingsOf(id, time).length)),
+    control,
+    sowingsOf,
+    hasBatches: (treatment, stored) => hasBatches(sowingsOf(treatment, stored), treatment === control),
+    blockOf: (sowing) => (allShared ? sowing.tray : sowing.block),
+    isSharedTray,
+  };
+}
+
+const trayKey = ({ tray, stored }: Sowing): string => JSON.stringify([tray, stored]);
+
+function hasBatches(sowings: readonly Sowing[], isControl: boolean): boolean {
+  const batches = new Set(sowings.map(({ batch }) => batch)); // sowings without one are together one batch
+  if ([...batches].every((batch) => batch === null)) return isControl;
+  return batches.size >= 2;
+}
