@@ -61,6 +61,10 @@ export const site = {
   'year.title': 'Trials sown in {year}',
   'treatment.title': 'Trials of {treatment}',
 
+  'methods.intro':
+    'What a report may compute: in plain words, as a formula, with its source, and what the program was checked against.',
+  'glossary.intro': 'Words that reports use, in the sense in which they use them.',
+
   'question.title': 'Question',
   'question.asked': 'What was asked',
   'question.trials': 'Trials of this question',

@@ -1,0 +1,40 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import { parse } from 'yaml';
+import { proseGuard } from './src/files/prose-guard.ts';
+
+/** The publisher's address, from site.yaml; what is wrong with that file is said by the reader of the content. */
+function publishedAt() {
+  const file = join(resolve(process.env.FAIRSOWN_CONTENT ?? 'content'), 'site.yaml');
+  try {
+    const { origin, pathname } = new URL(parse(readFileSync(file, 'utf8')).base);
+    return { site: origin, base: pathname };
+  } catch {
+    return existsSync(file) ? { site: 'https://example.org' } : {};
+  }
+}
+
+export default defineConfig({
+  ...publishedAt(),
+  integrations: [mdx()],
+  trailingSlash: 'always',
+  devToolbar: { enabled: false },
+  build: { inlineStylesheets: 'never' },
+  markdown: { syntaxHighlight: false, processor: unified({ remarkPlugins: [proseGuard], smartypants: false }) },
+  security: {
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self'",
+        "font-src 'self'",
+        "base-uri 'none'",
+        "form-action 'none'",
+        "object-src 'none'",
+        "frame-src 'none'",
+      ],
+    },
+  },
+});

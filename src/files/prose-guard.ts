@@ -1,0 +1,17 @@
+import { relative } from 'node:path';
+import { DataError } from '../trial/data-error.ts';
+import type { ProseNode } from './prose-node.ts';
+import { proseProblems } from './prose-problems.ts';
+
+/**
+ * Remark plugin: stops the build where an author's text holds code, and sets its headings below those of
+ * the report.
+ *
+ * @throws {DataError} listing everything that was found, with line and column
+ */
+export function proseGuard() {
+  return (tree: ProseNode, { path }: { readonly path?: string }): void => {
+    const problems = proseProblems(tree, path ? relative(process.cwd(), path).replaceAll('\\', '/') : 'report.mdx');
+    if (problems.length > 0) throw new DataError(problems);
+  };
+}

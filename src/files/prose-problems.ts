@@ -1,0 +1,132 @@
+import type { Problem } from '../trial/problem.ts';
+import { didYouMean } from '../trial/text/did-you-mean.ts';
+import { walk, type Estree, type ProseAttribute, type ProseNode } from './prose-node.ts';
+
+/** What an author's text may use, without importing it. */
+export const COMPONENTS = ['InShort', 'Result', 'Chart', 'Table', 'Num', 'Methods', 'Caveats'] as const;
+const TAGS =
+  'a abbr b br cite dd del details dfn div dl dt em figcaption figure hr i ins kbd li mark ol p q s small span strong sub summary sup time u ul var';
+const PLAIN_TAGS = new Set(TAGS.split(' '));
+const PLAIN_ATTRIBUTES = new Set(['cite', 'datetime', 'dir', 'href', 'lang', 'open', 'title']);
+
+/**
+ * Everything in an author's text that is code in place of words: imports, exports, JavaScript other than
+ * plain values, raw HTML that could run or load something, addresses that are neither web nor mail.
+ * Works on the very tree that is compiled, so that nothing slips between two readings.
+ *
+ * @param file path as the author knows it
+ */
+export function proseProblems(tree: ProseNode, file: string): Problem[] {
+  return [...walk(tree)].flatMap((node) => problemsOf(node).map((found) => ({ ...placed(node, file), ...found })));
+}
+
+type Found = Pick<Problem, 'rule' | 'message' | 'remedy'>;
+
+function problemsOf(node: ProseNode): readonly Found[] {
+  switch (node.type) {
+    case 'mdxjsEsm':
+      return [
+        refused(
+          'prose-import',
+          'found an import or export; a report is text, not a program',
+          'Take the line out: components need no import.',
+        ),
+      ];
+    case 'mdxFlowExpression':
+    case 'mdxTextExpression':
+      return isPlain(node.data?.estree) ? [] : [expression(node.value)];
+    case 'mdxJsxFlowElement':
+    case 'mdxJsxTextElement':
+      return elementProblems(node);
+    case 'html':
+      return /^<!--[^]*-->$/.test(node.value ?? '')
+        ? []
+        : [
+            refused(
+              'prose-html',
+              `found raw HTML: ${short(node.value)}`,
+              'Write it in Markdown, or rename the file to report.mdx and use a component.',
+            ),
+          ];
+    case 'link':
+    case 'definition':
+      return isSafeAddress(node.url) ? [] : [address(node.url)];
+    case 'image':
+      return isOwnPicture(node.url)
+        ? []
+        : [
+            refused(
+              'prose-image',
+              `found a picture at ${short(node.url)}; only pictures of this trial are shown, nothing is loaded from elsewhere`,
+              'Put the picture into photos/ beside the report and write ![what it shows](photos/name.jpg).',
+            ),
+          ];
+    default:
+      return [];
+  }
+}
+
+function elementProblems({ name, attributes = [] }: ProseNode): readonly Found[] {
+  const isComponent = /^[A-Z]/.test(name ?? '');
+  const known: readonly string[] = COMPONENTS;
+  if (isComponent && !known.includes(name ?? '')) {
+    return [
+      refused('prose-component', `found <${name}>, which is no component`, didYouMean(name ?? '', known, 'component')),
+    ];
+  }
+  if (name && !isComponent && !PLAIN_TAGS.has(name)) {
+    return [
+      refused(
+        'prose-html',
+        `found <${name}>, which a report may not hold`,
+        'Write it in Markdown, or use a component.',
+      ),
+    ];
+  }
+  return attributes.flatMap((attribute) => attributeProblems(attribute, isComponent));
+}
+
+function attributeProblems({ type, name = '', value }: ProseAttribute, ofComponent: boolean): readonly Found[] {
+  if (type === 'mdxJsxExpressionAttribute') return [expression('{…}')];
+  const given = typeof value === 'object' && value !== null ? value : null;
+  if (given && !isPlain(given.data?.estree)) return [expression(given.value)];
+  if (ofComponent ? /[:]/.test(name) : !PLAIN_ATTRIBUTES.has(name)) {
+    return [refused('prose-attribute', `found the attribute ${name}, which a report may not set`, 'Take it out.')];
+  }
+  if (name === 'href' && !(typeof value === 'string' && isSafeAddress(value)))
+    return [address(given?.value ?? String(value))];
+  return [];
+}
+
+const refused = (rule: string, message: string, remedy: string): Found => ({ rule, message, remedy });
+const expression = (code: string | undefined) =>
+  refused(
+    'prose-expression',
+    `found the expression {${short(code)}}; only plain values may stand in braces, such as {14} or {"jar"}`,
+    'Write the words or the number itself.',
+  );
+const address = (url: string | undefined) =>
+  refused('prose-address', `found a link to ${short(url)}`, 'Links begin with https://, http://, mailto:, / or #.');
+
+/** A comment, a number, a text, true, false: nothing that is worked out. */
+function isPlain(estree: Estree | null | undefined): boolean {
+  if (!estree) return true;
+  return estree.body.every(({ type, expression }) => {
+    const inner =
+      expression?.type === 'UnaryExpression' && expression.operator === '-' ? expression.argument : expression;
+    return type === 'ExpressionStatement' && inner?.type === 'Literal' && !(inner.value instanceof RegExp);
+  });
+}
+
+const isSafeAddress = (url = '') =>
+  /^(https?:\/\/|mailto:|#|\/(?!\/)|\.{1,2}\/|[\w-]+(\/|\.html$|$))/i.test(url.trim());
+const isOwnPicture = (url = '') => /^(\.\/)?photos\/[^/\\:]+$/.test(url);
+const short = (text = '') => JSON.stringify(text.length > 60 ? `${text.slice(0, 60)}…` : text);
+
+function placed(
+  { position }: ProseNode,
+  file: string,
+): Pick<Problem, 'file' | 'line' | 'column' | 'cell' | 'field' | 'level'> {
+  const { line = null, column = null } = position?.start ?? {};
+  return { file, line, column, cell: null, field: null, level: 'error' };
+}

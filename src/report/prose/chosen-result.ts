@@ -1,0 +1,38 @@
+import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
+import { lotsOf } from '../caveats-beside.ts';
+import { oneOf } from './one-of.ts';
+
+/** What an author can name on a component; what is not named is the primary outcome, its first lot, every treatment. */
+export interface Choice {
+  readonly outcome?: string;
+  readonly lot?: string;
+  readonly treatment?: string;
+}
+
+/**
+ * The result that a component in an author's text speaks of.
+ *
+ * @throws {Error} for a name that the trial does not have
+ */
+export function chosenResult(
+  component: string,
+  analysis: Analysis,
+  choice: Choice,
+): { result: Result; lot: string; comparisons: readonly Comparison[] } {
+  const inOrder = [...analysis.results].sort((a, b) => Number(b.primary) - Number(a.primary));
+  const outcome = oneOf(
+    `<${component} outcome>`,
+    choice.outcome,
+    inOrder.map((result) => result.outcome),
+  );
+  const result = inOrder.find((candidate) => candidate.outcome === outcome) as Result;
+  const lot = oneOf(`<${component} lot>`, choice.lot, lotsOf(result));
+  const inLot = result.comparisons.filter((comparison) => comparison.lot === lot);
+  if (choice.treatment === undefined) return { result, lot, comparisons: inLot };
+  const treatment = oneOf(
+    `<${component} treatment>`,
+    choice.treatment,
+    inLot.map((comparison) => comparison.treatment),
+  );
+  return { result, lot, comparisons: inLot.filter((comparison) => comparison.treatment === treatment) };
+}

@@ -1,0 +1,9 @@
+/** A name as an id that HTML, CSS and an address can hold: "Height (mm)" -> "height-mm". */
+export function slug(...parts: readonly (string | number)[]): string {
+  return parts
+    .join('-')
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-|-$/g, '');
+}
