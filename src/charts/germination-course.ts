@@ -62,3 +62,9 @@ function pooled(courses: readonly (readonly Check[])[]): Check[] {
     return [{ day, germinated: sum(({ germinated }) => germinated), seeds: sum(({ seeds }) => seeds) }];
   });
 }
+
+/** Every day on which some sowing was checked. */
+export const checkDays = (courses: readonly Course[]): number[] =>
+  [...new Set(courses.flatMap(({ sowings }) => sowings.flatMap(({ checks }) => checks.map(({ day }) => day))))].sort(
+    (a, b) => a - b,
+  );

@@ -3,7 +3,7 @@ import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { chartTitle } from './chart-title.ts';
 import type { Chart } from './chart.ts';
-import { germinationCourses, type Check, type Course } from './germination-course.ts';
+import { checkDays, germinationCourses, type Check, type Course } from './germination-course.ts';
 import { germinationPlot } from './germination-plot.ts';
 
 /**
@@ -23,6 +23,7 @@ export function germinationCurves(
 ): Chart {
   const courses = germinationCourses(trial, result, lot, stored);
   const comparisons = result.measure === 'germination' ? result.comparisons.filter((found) => found.lot === lot) : [];
+  const counted = result.measure === 'germination' ? (result.days[lot] ?? null) : null;
   const single = courses.every(({ sowings }) => sowings.length === 1);
   return {
     kind: 'germination',
@@ -37,7 +38,7 @@ export function germinationCurves(
       values: courses.map((course) => inWords(trial, course, words)).join(' '),
     }),
     table: tableOf(trial, courses, words),
-    spec: germinationPlot(trial, courses, words),
+    spec: germinationPlot(trial, courses, words, counted),
   };
 }
 
@@ -55,10 +56,7 @@ function inWords(trial: Trial, { treatment, together }: Course, words: Words): s
 }
 
 function tableOf(trial: Trial, courses: readonly Course[], words: Words): Chart['table'] {
-  const days = [
-    ...new Set(courses.flatMap(({ sowings }) => sowings.flatMap(({ checks }) => checks.map(({ day }) => day)))),
-  ];
-  days.sort((a, b) => a - b);
+  const days = checkDays(courses);
   const cells = (checks: readonly Check[]) =>
     days.map((day) => {
       const check = checks.find((found) => found.day === day);

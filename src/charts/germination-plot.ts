@@ -4,63 +4,74 @@ import type { Words } from '../wording/words.ts';
 import { axisLabels } from './axis-labels.ts';
 import { SMALL, WIDTH } from './chart-theme.ts';
 import { place, raw, type Encoding, type Layers } from './encoding.ts';
-import type { Course } from './germination-course.ts';
+import { checkDays, type Course } from './germination-course.ts';
 import { keepApart } from './keep-apart.ts';
-
-import { share, stepLine } from './step-line.ts';
-import { treatmentKey } from './treatment-key.ts';
+import { risers, share, stepLine, treads } from './step-line.ts';
+import { LEFT_OUT_DASH, treatmentKey } from './treatment-key.ts';
 import { treatmentStyle } from './treatment-style.ts';
 
 const SIDE = 34;
 const TITLE = 36; // room for the title of the y axis, between key and plot
 const PLOT = { width: WIDTH - 2 * SIDE, height: 230 };
 
-/** All treatments of a lot in one plot, under a key that shows each line as it is drawn. */
-export function germinationPlot(trial: Trial, courses: readonly Course[], words: Words): TopLevelSpec {
+/**
+ * All treatments of a lot in one plot, under a key that shows each line as it is drawn.
+ *
+ * @param counted the day that the outcome compares; marked unless it is the last
+ */
+export function germinationPlot(
+  trial: Trial,
+  courses: readonly Course[],
+  words: Words,
+  counted: number | null,
+): TopLevelSpec {
   const days = checkDays(courses);
   const last = Math.max(1, ...days);
-  const labelled = axisLabels(days, (day) => (day / last) * PLOT.width, String);
+  const labelled = axisLabels(days, (day) => (day / last) * PLOT.width, words.number);
   const key = treatmentKey(trial, courses, words, { x: -SIDE, width: WIDTH });
   const top = key.height + TITLE;
+  const early = counted !== null && counted < last ? [counted] : [];
+  const dayTitle = early.length
+    ? words.say('chart.dayCompared', { day: words.number(counted ?? 0) })
+    : words.ui['chart.day'];
   return {
     ...PLOT,
     padding: { left: SIDE, top, right: SIDE, bottom: 44 },
     params: [
       { name: 'days', value: days },
-      { name: 'labelled', value: labelled },
+      { name: 'dayLabels', value: days.map((day) => (labelled.includes(day) ? words.number(day) : '')) },
       { name: 'last', value: last },
     ],
     datasets: {
       ...linesOf(trial, courses),
-      key: key.lines.map((row) => ({ ...row, y: row.y - top })),
-      keyMarks: key.marks.map((row) => ({ ...row, y: row.y - top })),
+      counted: early.map((day) => ({ day })),
+      key: key.rows.map((row) => ({ ...row, y: row.y - top })),
+      keyLeftOut: key.leftOut.map((row) => ({ ...row, y: row.y - top })),
       title: [{ x: -SIDE, y: -14, text: words.ui['chart.germinated'] }],
-      dayTitle: [{ x: PLOT.width / 2, y: PLOT.height + 40, text: words.ui['chart.day'] }],
+      dayTitle: [{ x: PLOT.width / 2, y: PLOT.height + 40, text: dayTitle }],
       ends: endsOf(courses, words),
     },
     layer: LAYERS,
   };
 }
 
-const checkDays = (courses: readonly Course[]) =>
-  [...new Set(courses.flatMap(({ sowings }) => sowings.flatMap(({ checks }) => checks.map(({ day }) => day))))].sort(
-    (a, b) => a - b,
-  );
-
 function linesOf(trial: Trial, courses: readonly Course[]) {
-  const pooled = courses.map(({ treatment, together }) =>
-    stepLine(treatment, together, treatmentStyle(trial, treatment)),
-  );
-  const sowings = courses.flatMap(({ treatment, sowings: all }) => {
-    const { colour } = treatmentStyle(trial, treatment);
-    return all.map(({ sowing, leftOut, checks }) =>
-      stepLine(sowing.id, checks, { colour, dash: leftOut ? [1, 3] : [1, 0] }),
-    );
-  });
+  const pooled = courses.map(({ treatment, together }) => ({
+    together,
+    look: treatmentStyle(trial, treatment),
+  }));
   return {
-    sowings: sowings.flat(),
-    treatments: pooled.flat(),
-    checks: pooled.flatMap((line) => line.filter(({ day }) => day > 0)),
+    sowings: courses.flatMap(({ treatment, sowings }) => {
+      const { colour } = treatmentStyle(trial, treatment);
+      return sowings.flatMap(({ sowing, leftOut, checks }) =>
+        stepLine(sowing.id, checks, { colour, dash: leftOut ? LEFT_OUT_DASH : [1, 0] }),
+      );
+    }),
+    risers: pooled.flatMap(({ together, look }) => risers(together, look)),
+    treads: pooled.flatMap(({ together, look }) => treads(together, look)),
+    checks: pooled.flatMap(({ together, look }) =>
+      together.map((check) => ({ ...look, day: check.day, share: share(check) })),
+    ),
   };
 }
 
@@ -80,10 +91,7 @@ const x: Encoding['x'] = {
   field: 'day',
   type: 'quantitative',
   scale: { domain: [0, { expr: 'last' }], nice: false },
-  axis: {
-    values: { expr: 'days' },
-    labelExpr: "indexof(labelled, datum.value) < 0 ? '' : datum.label",
-  },
+  axis: { values: { expr: 'days' }, labelExpr: 'dayLabels[indexof(days, datum.value)]' },
 };
 const y: Encoding['y'] = {
   field: 'share',
@@ -91,28 +99,37 @@ const y: Encoding['y'] = {
   scale: { domain: [0, 100] },
   axis: { values: [0, 20, 40, 60, 80, 100], grid: true, ticks: false, labelPadding: 6 },
 };
-const line: Encoding = {
-  x,
-  y,
-  stroke: raw('colour'),
-  strokeDash: raw('dash'),
-  detail: { field: 'line', type: 'nominal' },
-};
+const line: Encoding = { stroke: raw('colour'), strokeDash: raw('dash') };
 const mark: Encoding = { stroke: raw('colour'), fill: raw('fill'), shape: raw('shape') };
 const words: Encoding = { x: place('x'), y: place('y'), text: raw('text') };
+const sample: Encoding = { x: place('x'), x2: { field: 'x2' }, y: place('y'), ...line };
+const THIN = 0.9;
+const THICK = 2.75;
 
 const LAYERS: Layers = [
   {
-    name: 'sowings',
-    data: { name: 'sowings' },
-    mark: { type: 'line', interpolate: 'step-after', strokeWidth: 1, strokeOpacity: 0.75 },
-    encoding: line,
+    name: 'counted',
+    data: { name: 'counted' },
+    mark: { type: 'rule', strokeDash: [1, 4] },
+    encoding: { x },
   },
   {
-    name: 'treatments',
-    data: { name: 'treatments' },
-    mark: { type: 'line', interpolate: 'step-after', strokeWidth: 2.75 },
-    encoding: line,
+    name: 'sowings',
+    data: { name: 'sowings' },
+    mark: { type: 'line', interpolate: 'step-after', strokeWidth: THIN },
+    encoding: { x, y, detail: { field: 'line', type: 'nominal' }, ...line },
+  },
+  {
+    name: 'risers',
+    data: { name: 'risers' },
+    mark: { type: 'rule', strokeWidth: THIN },
+    encoding: { x, y, y2: { field: 'from' }, stroke: raw('colour') },
+  },
+  {
+    name: 'treads',
+    data: { name: 'treads' },
+    mark: { type: 'rule', strokeWidth: THICK },
+    encoding: { x, x2: { field: 'until' }, y, ...line },
   },
   { name: 'checks', data: { name: 'checks' }, mark: { type: 'point', size: 56 }, encoding: { x, y, ...mark } },
   {
@@ -121,36 +138,25 @@ const LAYERS: Layers = [
     mark: { type: 'text', baseline: 'middle', fontWeight: 600 },
     encoding: words,
   },
+  { name: 'title', data: { name: 'title' }, mark: { type: 'text', fontSize: SMALL }, encoding: words },
   {
-    name: 'day-title',
+    name: 'dayTitle',
     data: { name: 'dayTitle' },
     mark: { type: 'text', fontSize: SMALL, align: 'center' },
     encoding: words,
   },
-  { name: 'title', data: { name: 'title' }, mark: { type: 'text', fontSize: SMALL }, encoding: words },
+  { name: 'keyLines', data: { name: 'key' }, mark: { type: 'rule', strokeWidth: THICK }, encoding: sample },
+  { name: 'keyLeftOut', data: { name: 'keyLeftOut' }, mark: { type: 'rule', strokeWidth: THIN }, encoding: sample },
   {
-    name: 'key-lines',
+    name: 'keyMarks',
     data: { name: 'key' },
-    mark: { type: 'rule' },
-    encoding: {
-      x: place('x'),
-      x2: { field: 'x2' },
-      y: place('y'),
-      stroke: raw('colour'),
-      strokeDash: raw('dash'),
-      strokeWidth: { field: 'width', type: 'quantitative', scale: null },
-    },
-  },
-  {
-    name: 'key-marks',
-    data: { name: 'keyMarks' },
     mark: { type: 'point', size: 56 },
     encoding: { x: place('middle'), y: place('y'), ...mark },
   },
-  {
-    name: 'key',
-    data: { name: 'key' },
-    mark: { type: 'text', baseline: 'middle' },
+  ...['key', 'keyLeftOut'].map((name) => ({
+    name: `${name}Words`,
+    data: { name },
+    mark: { type: 'text' as const, baseline: 'middle' as const },
     encoding: { ...words, x: place('words') },
-  },
+  })),
 ];

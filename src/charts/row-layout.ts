@@ -1,8 +1,9 @@
 import { LEADING, SMALL, TEXT, WIDTH } from './chart-theme.ts';
+import { place, raw, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
 
 /** Room for the words of a row and for its picture beside them. */
-export const LABEL_WIDTH = 150;
+export const LABEL_WIDTH = 154;
 export const LABEL_GAP = 12;
 export const RIGHT = 14;
 export const PLOT_WIDTH = WIDTH - LABEL_WIDTH - LABEL_GAP - RIGHT;
@@ -26,31 +27,39 @@ export interface RowLine {
   readonly x: number;
   readonly y: number;
   readonly text: string;
-  readonly weight: number;
-  readonly size: number;
 }
 
-const GAP = 14;
+const GAP = 16;
+const LEFT = -LABEL_WIDTH - LABEL_GAP;
 
 /**
  * Rows under one another, each as high as its words or its picture need, words in the left column. Charts with rows have
  * room for long labels at the width of a phone.
  */
-export function rowLayout(texts: readonly RowText[]): { rows: Row[]; lines: RowLine[]; height: number } {
+export function rowLayout(texts: readonly RowText[]) {
   const rows: Row[] = [];
-  const lines: RowLine[] = [];
+  const labels: RowLine[] = [];
+  const notes: RowLine[] = [];
   let top = 0;
-  for (const { label, notes, picture } of texts) {
-    const words = [
-      ...fitText(label, LABEL_WIDTH, TEXT).map((text) => ({ text, weight: 600, size: TEXT })),
-      ...notes.flatMap((note) => fitText(note, LABEL_WIDTH, SMALL).map((text) => ({ text, weight: 400, size: SMALL }))),
-    ];
-    const bottom = top + Math.max(words.length * LEADING, picture) + GAP;
+  for (const row of texts) {
+    const label = fitText(row.label, LABEL_WIDTH, TEXT);
+    const below = row.notes.flatMap((note) => fitText(note, LABEL_WIDTH, SMALL));
+    const words = (label.length + below.length) * LEADING;
+    const bottom = top + Math.max(words, row.picture) + GAP;
     const middle = (top + bottom) / 2;
+    const first = middle - words / 2 + LEADING / 2;
     rows.push({ top, bottom, middle });
-    const first = middle - (words.length * LEADING) / 2 + TEXT - 1;
-    words.forEach((word, index) => lines.push({ ...word, x: -LABEL_WIDTH - LABEL_GAP, y: first + index * LEADING }));
+    labels.push(...label.map((text, index) => ({ x: LEFT, y: first + index * LEADING, text })));
+    notes.push(...below.map((text, index) => ({ x: LEFT, y: first + (label.length + index) * LEADING, text })));
     top = bottom;
   }
-  return { rows, lines, height: top };
+  return { rows, words: { labels, notes }, height: top };
 }
+
+const encoding = { x: place('x'), y: place('y'), text: raw('text') };
+
+/** Draws the datasets `labels` and `notes` of a row layout. */
+export const ROW_WORDS: Layers = [
+  { name: 'labels', data: { name: 'labels' }, mark: { type: 'text', baseline: 'middle', fontWeight: 600 }, encoding },
+  { name: 'notes', data: { name: 'notes' }, mark: { type: 'text', baseline: 'middle', fontSize: SMALL }, encoding },
+];

@@ -1,17 +1,29 @@
 import type { Check } from './germination-course.ts';
 
-/** One corner of a step line, and how its line looks. */
-export type Corner<Look> = Look & { readonly line: string; readonly day: number; readonly share: number };
-
 /** Seeds up of 100 sown. */
 export const share = ({ germinated, seeds }: Check): number => (100 * germinated) / seeds;
 
-/** The corners of one line: from nothing on the day of sowing through the checks. */
-export function stepLine<Look extends object>(line: string, checks: readonly Check[], look: Look): Corner<Look>[] {
+/** The corners of one line: from nothing on the day of sowing through the checks. Each carries what its line looks like. */
+export function stepLine<Look extends object>(line: string, checks: readonly Check[], look: Look) {
   const points = checks.map((check) => ({ day: check.day, share: share(check) }));
-  return (checks[0]?.day === 0 ? points : [{ day: 0, share: 0 }, ...points]).map((point) => ({
+  const all = checks[0]?.day === 0 ? points : [{ day: 0, share: 0 }, ...points];
+  return all.map((point) => ({ ...look, line, ...point }));
+}
+
+/** The flat parts of one line: from each check to the next. */
+export function treads<Look extends object>(checks: readonly Check[], look: Look) {
+  return checks.slice(0, -1).map((check, index) => ({
     ...look,
-    line,
-    ...point,
+    day: check.day,
+    until: checks[index + 1]?.day ?? check.day,
+    share: share(check),
   }));
+}
+
+/** The upright parts of one line: from the share before each check, at first nothing, to the share found. */
+export function risers<Look extends object>(checks: readonly Check[], look: Look) {
+  return checks.map((check, index) => {
+    const before = checks[index - 1];
+    return { ...look, day: check.day, from: before ? share(before) : 0, share: share(check) };
+  });
 }

@@ -1,6 +1,7 @@
 /** Axis titles, legends, subtitles and text alternatives of charts. */
 export const charts = {
   'chart.day': 'Days since sowing',
+  'chart.dayCompared': 'Days since sowing (dotted: day {day}, compared)',
   'chart.germinated': 'Came up, of 100 seeds sown',
   'chart.share': 'Came up, of 100 seeds sown',
   'chart.difference': 'Difference',
@@ -45,8 +46,11 @@ export const charts = {
   'chart.lower': 'lower',
   'chart.higher': 'higher',
   'chart.tooSmallUnfixed': 'too small to matter (not set beforehand)',
-  'chart.seedLuckOnly': 'dashed: seed-to-seed luck only',
-  'chart.goesOn': 'arrow: goes on beyond the picture',
+  'chart.seedLuckOnly': 'Dashed, with an open mark: seed-to-seed luck only, so it cannot tell.',
+  'chart.goesOn': 'Arrow: goes on beyond the picture.',
+  'chart.headlineVerdict': '{headline}; {verdict}.',
+  'chart.storedFor': 'stored {time}',
+  'chart.togetherOf': 'together: {lots}',
 
   'chart.germination.title': 'How many came up, day by day',
   'chart.germination.subtitle':
@@ -54,9 +58,9 @@ export const charts = {
   'chart.germination.subtitleSingle': 'Steps: the one {unit} of each treatment. Marks: days of checking.',
   'chart.germination.description': 'Step chart of seeds up, per 100 sown, by day, for {treatments}. {values}',
   'chart.differences.subtitle':
-    'Dot: the difference from the control. Line: what the data fit with (95 % interval). Pale strip: too small to matter.',
+    'Mark: the difference from {control}. Line: what the data fit with (95 % interval). Pale strip: too small to matter.',
   'chart.differences.subtitleNoMargin':
-    'Dot: the difference from the control. Line: what the data fit with (95 % interval).',
+    'Mark: the difference from {control}. Line: what the data fit with (95 % interval).',
   'chart.differences.description': 'Differences from the control with what the data fit with. {values}',
   'chart.units.title': 'Every {unit}',
   'chart.units.subtitle': 'One dot for each {unit}, day {day}.',

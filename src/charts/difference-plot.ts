@@ -1,0 +1,163 @@
+import type { TopLevelSpec } from 'vega-lite';
+import type { Trial } from '../trial/trial.ts';
+import type { UiKey, Words } from '../wording/words.ts';
+import { INK, LEADING, PALE, PAPER, SMALL } from './chart-theme.ts';
+import { rangeInWords, seedLuckOnly, type Difference } from './differences.ts';
+import { place, raw, type Encoding, type Layers } from './encoding.ts';
+import { fitText } from './fit-text.ts';
+import type { Scale } from './nice-scale.ts';
+import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout, type Row } from './row-layout.ts';
+import { textWidth } from './text-width.ts';
+import { treatmentStyle } from './treatment-style.ts';
+import { scaleParams, valueAxis } from './value-axis.ts';
+
+/** The picture of `differences`: a row for each, its words at the left. */
+export function differencePlot(trial: Trial, rows: readonly Difference[], scale: Scale, words: Words): TopLevelSpec {
+  const layout = rowLayout(rows.map((row) => ({ ...rowText(trial, row, rows, words), picture: 30 })));
+  const above = stripLabel(rows, scale, words);
+  return {
+    width: PLOT_WIDTH,
+    height: layout.height,
+    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 10 + above.length * LEADING, right: RIGHT, bottom: 48 },
+    params: scaleParams(scale, words),
+    datasets: {
+      ...layout.words,
+      ...marksOf(trial, rows, layout.rows, scale),
+      zero: [{ zero: 0, y: -4, y2: layout.height }],
+      above,
+      ways: waysOf(rows, layout.height + 40, words),
+    },
+    layer: LAYERS,
+  };
+}
+
+function rowText(trial: Trial, { result, comparison }: Difference, rows: readonly Difference[], words: Words) {
+  const { lot, lots, treatment, stored, estimate } = comparison;
+  const notes: string[] = [];
+  if (lot === 'all') {
+    notes.push(words.say('chart.togetherOf', { lots: words.counted(lots?.length ?? trial.lots.length, 'lot') }));
+  } else if (trial.lots.length > 1) notes.push(words.lotName(trial, lot));
+  if (new Set(rows.map((row) => row.result)).size > 1) notes.push(words.outcomeTitle(trial, result));
+  if (stored !== null) notes.push(words.say('chart.storedFor', { time: words.quantity(stored, 'years') }));
+  notes.push(words.difference(estimate, result));
+  const range = rangeInWords(result, comparison, words);
+  if (range !== null) notes.push(range);
+  return { label: words.treatmentLabel(trial, treatment), notes };
+}
+
+function marksOf(trial: Trial, rows: readonly Difference[], places: readonly Row[], { low, high }: Scale) {
+  const drawn = rows.map(({ result, comparison }, index) => {
+    const { top = 0, bottom = 0, middle: y = 0 } = places[index] ?? {};
+    const style = treatmentStyle(trial, comparison.treatment);
+    const cannotTell = seedLuckOnly(comparison);
+    return { result, comparison, top, bottom, y, ...style, fill: cannotTell ? PAPER : style.fill, cannotTell };
+  });
+  const intervals = drawn.flatMap(({ comparison: { interval }, y, colour, cannotTell }) =>
+    interval === null || interval.lower === null || interval.upper === null
+      ? []
+      : [{ lower: interval.lower, upper: interval.upper, y, colour, dash: cannotTell ? [4, 3] : [1, 0] }],
+  );
+  return {
+    strips: drawn.flatMap(({ result, top, bottom }) =>
+      result.matters === null ? [] : [{ lower: -result.matters, upper: result.matters, top, bottom }],
+    ),
+    intervals: intervals.map((row) => ({ ...row, lower: Math.max(low, row.lower), upper: Math.min(high, row.upper) })),
+    arrows: intervals.flatMap(({ lower, upper, y, colour }) => [
+      ...(lower < low ? [{ at: low, y, colour, shape: 'triangle-left' }] : []),
+      ...(upper > high ? [{ at: high, y, colour, shape: 'triangle-right' }] : []),
+    ]),
+    estimates: drawn.flatMap(({ comparison: { estimate }, y, colour, fill, shape }) =>
+      estimate === null ? [] : [{ at: estimate, y, colour, fill, shape }],
+    ),
+  };
+}
+
+/** What the strip means, written above it, kept inside the picture. */
+function stripLabel(rows: readonly Difference[], { low, high }: Scale, words: Words) {
+  const margins = rows.filter(({ result }) => result.matters !== null);
+  if (margins.length === 0) return [];
+  const unfixed = margins.some(({ comparison }) => comparison.equivalence?.fixedBeforehand === false);
+  const lines = fitText(words.ui[unfixed ? 'chart.tooSmallUnfixed' : 'chart.tooSmall'], PLOT_WIDTH, SMALL, 2);
+  const half = Math.max(...lines.map((line) => textWidth(line, SMALL))) / 2;
+  const x = Math.min(PLOT_WIDTH - half, Math.max(half, ((0 - low) / (high - low)) * PLOT_WIDTH));
+  return lines.map((text, index) => ({ x, y: -10 - (lines.length - 1 - index) * LEADING, text }));
+}
+
+/** Under the axis: its two directions, and between them what it counts. */
+function waysOf(rows: readonly Difference[], y: number, words: Words) {
+  const [less, more, unit] = axisWords(rows[0]?.result, words);
+  return [
+    { x: 0, y, text: less, align: 'left' },
+    { x: PLOT_WIDTH / 2, y, text: unit, align: 'center' },
+    { x: PLOT_WIDTH, y, text: more, align: 'right' },
+  ];
+}
+
+function axisWords(result: Difference['result'] | undefined, words: Words): [string, string, string] {
+  const say = (less: UiKey, more: UiKey, unit: string): [string, string, string] => [
+    words.ui[less],
+    words.ui[more],
+    unit,
+  ];
+  switch (result?.measure) {
+    case 'germination':
+      return say('chart.fewer', 'chart.more', words.ui['chart.perHundred']);
+    case 't50':
+    case 'mgt':
+      return say('chart.earlier', 'chart.later', result.unit);
+    default:
+      return say('chart.lower', 'chart.higher', result?.unit ?? '');
+  }
+}
+
+const x: Encoding['x'] = valueAxis('at');
+const from: Encoding['x'] = valueAxis('lower');
+const to: Encoding['x2'] = { field: 'upper' };
+const stroke = raw('colour');
+
+const LAYERS: Layers = [
+  {
+    name: 'strips',
+    data: { name: 'strips' },
+    mark: { type: 'rect', color: INK, opacity: PALE },
+    encoding: { x: from, x2: to, y: place('top'), y2: { field: 'bottom' } },
+  },
+  {
+    name: 'zero',
+    data: { name: 'zero' },
+    mark: { type: 'rule' },
+    encoding: { x: valueAxis('zero'), y: place('y'), y2: { field: 'y2' } },
+  },
+  {
+    name: 'intervals',
+    data: { name: 'intervals' },
+    mark: { type: 'rule', strokeWidth: 3 },
+    encoding: { x: from, x2: to, y: place('y'), stroke, strokeDash: raw('dash') },
+  },
+  {
+    name: 'arrows',
+    data: { name: 'arrows' },
+    mark: { type: 'point', size: 60 },
+    encoding: { x, y: place('y'), stroke, fill: stroke, shape: raw('shape') },
+  },
+  {
+    name: 'estimates',
+    data: { name: 'estimates' },
+    mark: { type: 'point', size: 110 },
+    encoding: { x, y: place('y'), stroke, fill: raw('fill'), shape: raw('shape') },
+  },
+  ...ROW_WORDS,
+  {
+    name: 'above',
+    data: { name: 'above' },
+    mark: { type: 'text', fontSize: SMALL, align: 'center' },
+    encoding: { x: place('x'), y: place('y'), text: raw('text') },
+  },
+  ...(['left', 'center', 'right'] as const).map((align) => ({
+    name: `ways-${align}`,
+    data: { name: 'ways' },
+    transform: [{ filter: `datum.align === '${align}'` }],
+    mark: { type: 'text' as const, fontSize: SMALL, align },
+    encoding: { x: place('x'), y: place('y'), text: raw('text') },
+  })),
+];

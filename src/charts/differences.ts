@@ -1,0 +1,88 @@
+import type { Analysis, Comparison, Result } from '../analysis/analysis.ts';
+import type { Trial } from '../trial/trial.ts';
+import type { Words } from '../wording/words.ts';
+import { chartTitle } from './chart-title.ts';
+import type { Chart } from './chart.ts';
+import { differencePlot } from './difference-plot.ts';
+import { differenceScale } from './difference-scale.ts';
+
+/** One comparison and the result that it belongs to. */
+export interface Difference {
+  readonly result: Result;
+  readonly comparison: Comparison;
+}
+
+/**
+ * Differences from the control on one axis: a mark and an interval for each comparison, a line at no difference, and a pale
+ * strip as wide as what was too small to matter. Takes every comparison of one outcome, or of several of one unit
+ * (all that compare germination), in their order.
+ *
+ * @throws {RangeError} when the results are of different units: they have no common axis
+ */
+export function differences(
+  trial: Trial,
+  analysis: Analysis,
+  ofOutcomes: Result | readonly Result[],
+  words: Words,
+): Chart {
+  const results = [ofOutcomes].flat();
+  const units = new Set(results.map(({ unit }) => unit));
+  if (units.size > 1) throw new RangeError(`differences needs results of one unit, got ${[...units].join(' and ')}`);
+  const rows = results.flatMap((result) => result.comparisons.map((comparison) => ({ result, comparison })));
+  const [first] = results;
+  const control = trial.treatments.find((treatment) => treatment.control)?.id ?? '';
+  const anyMargin = rows.some(({ result }) => result.matters !== null);
+  const scale = differenceScale(rows);
+  const goesBeyond = rows.some(
+    ({ comparison: { interval } }) => (interval?.lower ?? 0) < scale.low || (interval?.upper ?? 0) > scale.high,
+  );
+  return {
+    kind: 'differences',
+    title:
+      results.length === 1 && first
+        ? chartTitle(trial, analysis, first, first.comparisons, words)
+        : words.list(results.map((result) => words.outcomeTitle(trial, result))),
+    subtitle: [
+      words.say(anyMargin ? 'chart.differences.subtitle' : 'chart.differences.subtitleNoMargin', {
+        control: words.treatmentLabel(trial, control),
+      }),
+      ...(rows.some(({ comparison }) => seedLuckOnly(comparison)) ? [words.ui['chart.seedLuckOnly']] : []),
+      ...(goesBeyond ? [words.ui['chart.goesOn']] : []),
+    ].join(' '),
+    description: words.say('chart.differences.description', {
+      values: rows.map((row) => inWords(trial, analysis, row, words)).join(' '),
+    }),
+    table: {
+      head: [
+        words.ui['table.outcome'],
+        words.ui['table.comparison'],
+        words.ui['table.difference'],
+        words.ui['table.interval'],
+        words.ui['table.finding'],
+      ],
+      rows: rows.map(({ result, comparison }) => [
+        words.outcomeTitle(trial, result),
+        words.comparisonName(trial, comparison),
+        words.difference(comparison.estimate, result),
+        rangeInWords(result, comparison, words) ?? words.ui['table.none'],
+        words.verdict(result, comparison).words,
+      ]),
+    },
+    spec: differencePlot(trial, rows, scale, words),
+  };
+}
+
+/** What the data fit with, in words; null where there is no interval. */
+export function rangeInWords({ measure }: Result, { interval, unit }: Comparison, words: Words): string | null {
+  if (interval === null || interval.lower === null || interval.upper === null) return null;
+  return words.range(interval.lower, interval.upper, measure, unit);
+}
+
+/** True where the interval covers the luck of seeds only, because there was one unit of each. */
+export const seedLuckOnly = ({ interval }: Comparison): boolean => interval?.method === 'newcombe-seeds-only';
+
+const inWords = (trial: Trial, analysis: Analysis, { result, comparison }: Difference, words: Words) =>
+  words.say('chart.headlineVerdict', {
+    headline: words.headline(trial, analysis, result, comparison),
+    verdict: words.verdict(result, comparison).words,
+  });
