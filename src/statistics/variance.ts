@@ -1,0 +1,21 @@
+import { mean } from 'simple-statistics';
+import { checkValues } from './check-values.ts';
+
+/**
+ * Sample variance (n − 1) of unit values. Values that differ by rounding only (less than 1e-12 of their
+ * size) have variance 0, so that means of equal readings do not look like a tiny, very sure spread.
+ *
+ * @throws {RangeError} with fewer than two finite values
+ *
+ * Checked against: R `var`; certified values of NIST StRD (Michelso, NumAcc4).
+ */
+export function variance(values: readonly number[]): number {
+  checkValues('variance', values, 2);
+  const [first = 0] = values;
+  const shifted = values.map((value) => value - first);
+  const size = Math.max(...values.map(Math.abs));
+  if (Math.max(...shifted) - Math.min(...shifted) <= 1e-12 * size) return 0;
+
+  const centre = mean(shifted);
+  return shifted.reduce((sum, value) => sum + (value - centre) ** 2, 0) / (values.length - 1);
+}
