@@ -5,6 +5,7 @@ import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { parse } from 'yaml';
 import { proseGuard } from './src/files/prose-guard.ts';
+import { proseHeadings } from './src/files/prose-headings.ts';
 
 /** The publisher's address, from site.yaml; what is wrong with that file is said by the reader of the content. */
 function publishedAt() {
@@ -23,7 +24,7 @@ export default defineConfig({
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never' },
-  markdown: { syntaxHighlight: false, processor: unified({ remarkPlugins: [proseGuard], smartypants: false }) },
+  markdown: { syntaxHighlight: false, processor: unified({ remarkPlugins: [proseGuard, proseHeadings], smartypants: false }) },
   security: {
     csp: {
       directives: [

@@ -39,7 +39,7 @@ function problemsOf(node: ProseNode): readonly Found[] {
     case 'mdxJsxTextElement':
       return elementProblems(node);
     case 'html':
-      return /^<!--[^]*-->$/.test(node.value ?? '')
+      return /^(<!--[^]*-->|<\/[^>]*>)$/.test(node.value ?? '')
         ? []
         : [
             refused(

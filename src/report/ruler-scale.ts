@@ -25,8 +25,8 @@ export function rulerScale(comparisons: readonly Comparison[]): RulerScale | nul
   const highest = Math.max(0, ...values, ...margins);
 
   const step = tickStep(highest - lowest || 1);
-  const first = Math.floor(lowest / step - 1e-9);
-  const last = Math.max(first + 1, Math.ceil(highest / step + 1e-9));
+  const first = Math.floor(lowest / step + 1e-9);
+  const last = Math.max(first + 1, Math.ceil(highest / step - 1e-9));
   const ticks = Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
   const [start = 0, end = 1] = [first * step, last * step];
   return { ticks, at: (value) => EDGE + ((100 - 2 * EDGE) * (value - start)) / (end - start) };
