@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
@@ -14,7 +14,7 @@ function publishedAt() {
     const { origin, pathname } = new URL(parse(readFileSync(file, 'utf8')).base);
     return { site: origin, base: pathname };
   } catch {
-    return existsSync(file) ? { site: 'https://example.org' } : {};
+    return {};
   }
 }
 

@@ -12,6 +12,9 @@ export const report = {
   'report.repeats': 'Repeats the trial',
   'report.inShort': 'In short',
   'report.noResult': 'Nothing has been compared yet.',
+  'report.ruler':
+    'Dot: the difference from the control. Line: what the data fit with (95 % interval). Pale strip: too small to matter.',
+  'report.rulerNoMargin': 'Dot: the difference from the control. Line: what the data fit with (95 % interval).',
   'report.limits': 'What limits this',
   'report.trust': 'How far to trust it',
   'report.seriousCaveats': 'What limits this most',

@@ -1,0 +1,57 @@
+import { sep } from 'node:path';
+import type { Loader, LoaderContext } from 'astro/loaders';
+import { publishedAnalysis } from '../wording/published-analysis.ts';
+import { contentFolder } from './content-folder.ts';
+import { readContent } from './read-content.ts';
+
+/**
+ * The publisher (`site`) and its trials with their analyses (`trials`), from one reading of the content
+ * folder. A mistake stops `astro build` with everything that `check` would say; `astro dev` logs it and
+ * keeps the last good data. Nothing is reused between builds.
+ */
+export function contentLoaders(): { readonly site: Loader; readonly trials: Loader } {
+  const folder = contentFolder();
+  let reading: ReturnType<typeof read> | undefined;
+  const contexts = new Map<keyof typeof fill, LoaderContext>();
+
+  async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
+    reading ??= read(folder);
+    const content = await reading; // throws before the store is touched
+    context.store.clear();
+    fill[name](content, context.store);
+  }
+
+  const reload = (changed: string) => {
+    if (!changed.startsWith(folder + sep)) return;
+    reading = undefined;
+    for (const [name, context] of contexts) {
+      load(name, context).catch((error: Error) => name === 'site' && context.logger.error(error.message));
+    }
+  };
+
+  const loader = (name: keyof typeof fill): Loader => ({
+    name: `content-${name}`,
+    load: async (context) => {
+      contexts.set(name, context);
+      if (name === 'site') {
+        context.watcher?.add(folder);
+        context.watcher?.on('all', (_event, changed) => reload(changed));
+      }
+      await load(name, context);
+    },
+  });
+  return { site: loader('site'), trials: loader('trials') };
+}
+
+async function read(folder: string) {
+  const { site, trials } = await readContent(folder);
+  return { site, trials: trials.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })) };
+}
+
+type Content = Awaited<ReturnType<typeof read>>;
+
+const fill = {
+  site: ({ site }: Content, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
+  trials: ({ trials }: Content, store: LoaderContext['store']) =>
+    trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
+};
