@@ -1,12 +1,13 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { Trial } from '../trial/trial.ts';
 import type { UiKey, Words } from '../wording/words.ts';
-import { INK, LEADING, PALE, PAPER, SMALL } from './chart-theme.ts';
-import { rangeInWords, seedLuckOnly, type Difference } from './differences.ts';
-import { place, raw, type Encoding, type Layers } from './encoding.ts';
+import { INK, LEADING, PALE, SMALL } from './chart-theme.ts';
+import { rangeInWords, type Difference } from './differences.ts';
+import { place, raw, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
+import { INTERVAL_LAYERS, intervalMarks } from './interval-marks.ts';
 import type { Scale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout, type Row } from './row-layout.ts';
+import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
 import { textWidth } from './text-width.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { scaleParams, valueAxis } from './value-axis.ts';
@@ -14,6 +15,9 @@ import { scaleParams, valueAxis } from './value-axis.ts';
 /** The picture of `differences`: a row for each, its words at the left. */
 export function differencePlot(trial: Trial, rows: readonly Difference[], scale: Scale, words: Words): TopLevelSpec {
   const layout = rowLayout(rows.map((row) => ({ ...rowText(trial, row, rows, words), picture: 30 })));
+  const estimates = rows.map(({ comparison: { estimate, interval, treatment } }, index) => {
+    return { estimate, interval, style: treatmentStyle(trial, treatment), y: layout.rows[index]?.middle ?? 0 };
+  });
   const above = stripLabel(rows, scale, words);
   return {
     width: PLOT_WIDTH,
@@ -22,7 +26,10 @@ export function differencePlot(trial: Trial, rows: readonly Difference[], scale:
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,
-      ...marksOf(trial, rows, layout.rows, scale),
+      ...intervalMarks(estimates, scale),
+      strips: rows.flatMap(({ result: { matters } }, index) =>
+        matters === null ? [] : [{ ...layout.rows[index], lower: -matters, upper: matters }],
+      ),
       zero: [{ zero: 0, y: -4, y2: layout.height }],
       above,
       ways: waysOf(rows, layout.height + 40, words),
@@ -43,33 +50,6 @@ function rowText(trial: Trial, { result, comparison }: Difference, rows: readonl
   const range = rangeInWords(result, comparison, words);
   if (range !== null) notes.push(range);
   return { label: words.treatmentLabel(trial, treatment), notes };
-}
-
-function marksOf(trial: Trial, rows: readonly Difference[], places: readonly Row[], { low, high }: Scale) {
-  const drawn = rows.map(({ result, comparison }, index) => {
-    const { top = 0, bottom = 0, middle: y = 0 } = places[index] ?? {};
-    const style = treatmentStyle(trial, comparison.treatment);
-    const cannotTell = seedLuckOnly(comparison);
-    return { result, comparison, top, bottom, y, ...style, fill: cannotTell ? PAPER : style.fill, cannotTell };
-  });
-  const intervals = drawn.flatMap(({ comparison: { interval }, y, colour, cannotTell }) =>
-    interval === null || interval.lower === null || interval.upper === null
-      ? []
-      : [{ lower: interval.lower, upper: interval.upper, y, colour, dash: cannotTell ? [4, 3] : [1, 0] }],
-  );
-  return {
-    strips: drawn.flatMap(({ result, top, bottom }) =>
-      result.matters === null ? [] : [{ lower: -result.matters, upper: result.matters, top, bottom }],
-    ),
-    intervals: intervals.map((row) => ({ ...row, lower: Math.max(low, row.lower), upper: Math.min(high, row.upper) })),
-    arrows: intervals.flatMap(({ lower, upper, y, colour }) => [
-      ...(lower < low ? [{ at: low, y, colour, shape: 'triangle-left' }] : []),
-      ...(upper > high ? [{ at: high, y, colour, shape: 'triangle-right' }] : []),
-    ]),
-    estimates: drawn.flatMap(({ comparison: { estimate }, y, colour, fill, shape }) =>
-      estimate === null ? [] : [{ at: estimate, y, colour, fill, shape }],
-    ),
-  };
 }
 
 /** What the strip means, written above it, kept inside the picture. */
@@ -110,17 +90,12 @@ function axisWords(result: Difference['result'] | undefined, words: Words): [str
   }
 }
 
-const x: Encoding['x'] = valueAxis('at');
-const from: Encoding['x'] = valueAxis('lower');
-const to: Encoding['x2'] = { field: 'upper' };
-const stroke = raw('colour');
-
 const LAYERS: Layers = [
   {
     name: 'strips',
     data: { name: 'strips' },
     mark: { type: 'rect', color: INK, opacity: PALE },
-    encoding: { x: from, x2: to, y: place('top'), y2: { field: 'bottom' } },
+    encoding: { x: valueAxis('lower'), x2: { field: 'upper' }, y: place('top'), y2: { field: 'bottom' } },
   },
   {
     name: 'zero',
@@ -128,24 +103,7 @@ const LAYERS: Layers = [
     mark: { type: 'rule' },
     encoding: { x: valueAxis('zero'), y: place('y'), y2: { field: 'y2' } },
   },
-  {
-    name: 'intervals',
-    data: { name: 'intervals' },
-    mark: { type: 'rule', strokeWidth: 3 },
-    encoding: { x: from, x2: to, y: place('y'), stroke, strokeDash: raw('dash') },
-  },
-  {
-    name: 'arrows',
-    data: { name: 'arrows' },
-    mark: { type: 'point', size: 60 },
-    encoding: { x, y: place('y'), stroke, fill: stroke, shape: raw('shape') },
-  },
-  {
-    name: 'estimates',
-    data: { name: 'estimates' },
-    mark: { type: 'point', size: 110 },
-    encoding: { x, y: place('y'), stroke, fill: raw('fill'), shape: raw('shape') },
-  },
+  ...INTERVAL_LAYERS,
   ...ROW_WORDS,
   {
     name: 'above',

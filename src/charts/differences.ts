@@ -5,6 +5,7 @@ import { chartTitle } from './chart-title.ts';
 import type { Chart } from './chart.ts';
 import { differencePlot } from './difference-plot.ts';
 import { differenceScale } from './difference-scale.ts';
+import { intervalNotes } from './interval-marks.ts';
 
 /** One comparison and the result that it belongs to. */
 export interface Difference {
@@ -33,9 +34,6 @@ export function differences(
   const control = trial.treatments.find((treatment) => treatment.control)?.id ?? '';
   const anyMargin = rows.some(({ result }) => result.matters !== null);
   const scale = differenceScale(rows);
-  const goesBeyond = rows.some(
-    ({ comparison: { interval } }) => (interval?.lower ?? 0) < scale.low || (interval?.upper ?? 0) > scale.high,
-  );
   return {
     kind: 'differences',
     title:
@@ -46,8 +44,11 @@ export function differences(
       words.say(anyMargin ? 'chart.differences.subtitle' : 'chart.differences.subtitleNoMargin', {
         control: words.treatmentLabel(trial, control),
       }),
-      ...(rows.some(({ comparison }) => seedLuckOnly(comparison)) ? [words.ui['chart.seedLuckOnly']] : []),
-      ...(goesBeyond ? [words.ui['chart.goesOn']] : []),
+      ...intervalNotes(
+        rows.map(({ comparison }) => comparison.interval),
+        scale,
+        words,
+      ),
     ].join(' '),
     description: words.say('chart.differences.description', {
       values: rows.map((row) => inWords(trial, analysis, row, words)).join(' '),
@@ -77,9 +78,6 @@ export function rangeInWords({ measure }: Result, { interval, unit }: Comparison
   if (interval === null || interval.lower === null || interval.upper === null) return null;
   return words.range(interval.lower, interval.upper, measure, unit);
 }
-
-/** True where the interval covers the luck of seeds only, because there was one unit of each. */
-export const seedLuckOnly = ({ interval }: Comparison): boolean => interval?.method === 'newcombe-seeds-only';
 
 const inWords = (trial: Trial, analysis: Analysis, { result, comparison }: Difference, words: Words) =>
   words.say('chart.headlineVerdict', {

@@ -23,6 +23,9 @@ const DASHES = [
 ] as const;
 const SHAPES = ['square', 'triangle-up', 'diamond', 'cross', 'triangle-down'] as const;
 
+/** Ink, a whole line, an open circle. */
+export const CONTROL_STYLE: TreatmentStyle = { colour: INK, fill: PAPER, dash: [1, 0], shape: 'circle' };
+
 /**
  * How one treatment is drawn in every chart of its trial: colour, dash and shape say the same, so that grey print
  * and colour-blind eyes lose nothing. The control is ink, a whole line and an open circle; the others follow in the
@@ -34,7 +37,7 @@ const SHAPES = ['square', 'triangle-up', 'diamond', 'cross', 'triangle-down'] as
 export function treatmentStyle(trial: Trial, treatment: string): TreatmentStyle {
   const found = trial.treatments.find(({ id }) => id === treatment);
   if (!found) throw new RangeError(`treatmentStyle needs a treatment of ${trial.id}, got ${treatment}`);
-  if (found.control) return { colour: INK, fill: PAPER, dash: [1, 0], shape: 'circle' };
+  if (found.control) return CONTROL_STYLE;
 
   const place = trial.treatments.filter(({ control }) => !control).indexOf(found);
   const round = Math.floor(place / COLOURS.length);

@@ -212,3 +212,88 @@ export function comparisonOf(
     units: { treatment: units, control: units, kind: 'sowing' },
   };
 }
+
+/** Heights of invented seedlings, 12 a tray, on day 21; the last tray has none of the plants told apart. */
+export function inventHeights(treatments: readonly (readonly [label: string, mean: number])[], trays = 5, plants = 12) {
+  const { trial } = invent({ treatments: treatments.map(([label]) => [label, 0.8]), trays });
+  const draw = drawn(7);
+  const bell = () => draw() + draw() + draw() - 1.5;
+  const measurements = trial.sowings.flatMap(({ id, treatment }) => {
+    const mean = (treatments[Number(treatment?.slice(1))]?.[1] ?? 40) + bell() * 4;
+    return Array.from({ length: plants }, (_, plant) => ({
+      sowing: id,
+      day: 21,
+      plant: String(plant + 1),
+      values: { height: Math.round(mean + bell() * 9) },
+      line: 2,
+    }));
+  });
+  const grown = { ...trial, measurements, traits: [{ column: 'height', unit: 'mm' }] };
+  const values = trial.sowings.map((sowing): UnitValue => {
+    const all = measurements.filter((row) => row.sowing === sowing.id).map((row) => row.values.height);
+    const value = all.reduce((sum, height) => sum + height, 0) / all.length;
+    return {
+      lot: sowing.lot,
+      treatment: sowing.treatment ?? '',
+      stored: null,
+      block: null,
+      unit: sowing.id,
+      sowings: [sowing.id],
+      seeds: null,
+      count: null,
+      value,
+      plants: all.length,
+    };
+  });
+  const about = { outcome: 'height', measure: 'trait', unit: 'mm', day: 21, matters: 8, column: 'height' } as const;
+  const result = resultOf(grown, about, values, 4);
+  return { trial: grown, result, analysis: analysisOf(grown, [result]) };
+}
+
+/** Seed weighed before and after drying (jar, three batches, steps of 0.1 g) and soaking (two batches, no step known). */
+export function inventWeighings() {
+  const { trial, result } = invent({
+    treatments: [
+      ['Packet', 0.7],
+      ['Dried in a jar', 0.8],
+      ['Soaked overnight', 0.8],
+    ],
+  });
+  const weighed = [
+    ['t1', 'a', 20, 19.2, 0.1],
+    ['t1', 'b', 20.3, 19.4, 0.1],
+    ['t1', 'c', 19.8, 19.1, 0.1],
+    ['t2', 'd', 5, 6.4, null],
+    ['t2', 'e', 5.2, 6.9, null],
+  ] as const;
+  const weighings = weighed.flatMap(([treatment, batch, before, after, scaleStep]) =>
+    (['before', 'after'] as const).map((stage) => ({
+      lot: 'leek',
+      treatment,
+      stage,
+      mass: stage === 'before' ? before : after,
+      container: null,
+      repeat: null,
+      scaleStep,
+      batch,
+      date: null,
+      line: 2,
+    })),
+  );
+  const moisture = weighed.map(([treatment, batch, before, after, step]) => {
+    const waterLost = (100 * (before - after)) / before;
+    return {
+      lot: 'leek',
+      treatment,
+      waterLost,
+      moistureBefore: null,
+      moistureAfter: null,
+      waterLostRange: step === null ? null : { lower: waterLost - 0.5, upper: waterLost + 0.5 },
+      moistureAfterRange: null,
+      batch,
+      repeat: null,
+    };
+  });
+  const heavier = { ...trial, weighings };
+  return { trial: heavier, analysis: { ...analysisOf(heavier, [result]), moisture } };
+}

@@ -1,0 +1,74 @@
+import type { TopLevelSpec } from 'vega-lite';
+import type { Words } from '../wording/words.ts';
+import { INK } from './chart-theme.ts';
+import { place, raw, type Layers } from './encoding.ts';
+import type { GroupRow } from './group-rows.ts';
+import { INTERVAL_LAYERS, intervalMarks } from './interval-marks.ts';
+import type { Scale } from './nice-scale.ts';
+import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
+import { spreadDots } from './spread-dots.ts';
+import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
+
+const DOT = 9;
+const PILE = 11; // how far a pile of dots may grow to either side
+const BESIDE = 12; // dots stand this far above the middle of their row, the estimate as far below
+
+/** The picture of `units`: a row a group, dots above, estimate and interval below. */
+export function unitPlot(rows: readonly GroupRow[], scale: Scale, title: string, words: Words): TopLevelSpec {
+  const layout = rowLayout(rows.map(({ label, notes }) => ({ label, notes, picture: 2 * (BESIDE + PILE) + DOT })));
+  const middles = layout.rows.map(({ middle }) => middle);
+  const dots = rows.flatMap((row, index) => dotsOf(row, index, (middles[index] ?? 0) - BESIDE, scale));
+  const estimates = rows.map(({ group: { estimate, interval }, style }, index) => {
+    return { estimate, interval, style, y: (middles[index] ?? 0) + BESIDE };
+  });
+  const axis = axisTitle(title, layout.height);
+  return {
+    width: PLOT_WIDTH,
+    height: layout.height,
+    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
+    params: scaleParams(scale, words),
+    datasets: {
+      ...layout.words,
+      ...intervalMarks(estimates, scale),
+      axisTitle: axis.lines,
+      dots,
+      joins: dots.filter(({ block }) => block !== null),
+    },
+    layer: LAYERS,
+  };
+}
+
+function dotsOf({ units, style }: GroupRow, row: number, y: number, { low, high }: Scale) {
+  const known = units.flatMap(({ value, block }) => (value === null ? [] : [{ at: value, block }]));
+  const moves = spreadDots(
+    known.map(({ at }) => ((at - low) / (high - low)) * PLOT_WIDTH),
+    DOT,
+    PILE,
+  );
+  return known.map((dot, index) => ({ ...dot, ...style, row, y: y + (moves[index] ?? 0) }));
+}
+
+const y = place('y');
+
+const LAYERS: Layers = [
+  {
+    name: 'joins',
+    data: { name: 'joins' },
+    mark: { type: 'line', color: INK, strokeWidth: 0.9, strokeOpacity: 0.5 },
+    encoding: {
+      x: valueAxis('at'),
+      y,
+      detail: { field: 'block', type: 'nominal' },
+      order: { field: 'row', type: 'quantitative' },
+    },
+  },
+  {
+    name: 'dots',
+    data: { name: 'dots' },
+    mark: { type: 'point', size: 42, strokeWidth: 1.5 },
+    encoding: { x: valueAxis('at'), y, stroke: raw('colour'), fill: raw('fill'), shape: raw('shape') },
+  },
+  ...INTERVAL_LAYERS,
+  ...ROW_WORDS,
+  AXIS_TITLE,
+];
