@@ -18,7 +18,10 @@ export const confoundedCountDay: Rule = (trial, results) =>
       const last = checksOf(trial, id, dayOf(pair.result, lot)).at(-1);
       return last === undefined || last.germinated === seeds ? [] : [[last.day]];
     };
-    const daysOf = ({ sowings, unchecked }: Side) => [...sowings, ...unchecked].flatMap(lastDay);
+    const daysOf = ({ sowings, leftOut }: Side) => {
+      const unchecked = leftOut.filter(({ reason }) => reason === 'not-checked').map(({ sowing }) => sowing);
+      return [...sowings, ...unchecked].flatMap(lastDay);
+    };
     const values = separation(daysOf(pair.treated), daysOf(pair.control));
     const names = { treatment: pair.treated.treatment, control: pair.control.treatment };
     return values === null ? [] : [makeCaveat('confounded-count-day', pair.about, { ...names, values })];

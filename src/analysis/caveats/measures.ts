@@ -10,3 +10,6 @@ export const isSpeed = ({ measure }: Measured): boolean => ['t50', 'mgt', 'magui
 
 /** Outcomes read from counts.csv, storage series apart. */
 export const isAboutCounts = (result: Measured): boolean => isGermination(result) || isSpeed(result);
+
+export const hasComparisons = (results: readonly Result[]): boolean =>
+  results.some(({ comparisons }) => comparisons.length > 0);

@@ -1,5 +1,5 @@
 import type { Sowing } from '../../trial/trial.ts';
-import type { Comparison, Result, UnitValue } from '../analysis.ts';
+import type { Comparison, Group, LeftOutReason, Result, UnitValue } from '../analysis.ts';
 import type { About } from './make-caveat.ts';
 
 /** A treatment beside the control in one outcome, with what was sown of each. */
@@ -18,7 +18,9 @@ export interface Side {
   readonly treatment: string;
   /** Sowings that entered the outcome. */
   readonly sowings: readonly Sowing[];
-  /** Sowings that were left out because they were not checked on the day. */
-  readonly unchecked: readonly Sowing[];
+  /** Sowings that did not, by the reason. */
+  readonly leftOut: readonly { readonly sowing: Sowing; readonly reason: LeftOutReason }[];
   readonly values: readonly UnitValue[];
+  /** Null over several lots, and where the group was not analysed. */
+  readonly group: Group | null;
 }

@@ -36,21 +36,23 @@ const hasOneUnit = ({ units }: Comparison): boolean => Math.min(units.treatment,
 
 function pairOf(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
   const { lot, treatment, control, stored } = comparison;
-  const unchecked = new Set(
-    result.leftOut.filter(({ reason }) => reason === 'not-checked').map(({ sowing }) => sowing),
-  );
-  const out = new Set(result.leftOut.map(({ sowing }) => sowing));
+  const reasons = new Map(result.leftOut.map(({ sowing, reason }) => [sowing, reason]));
 
+  const isOf =
+    (id: string) => (row: { readonly lot: string; readonly treatment: string; readonly stored: number | null }) =>
+      row.treatment === id && row.stored === stored && lots.includes(row.lot);
   const side = (id: string): Side => {
     const sown: readonly Sowing[] =
       result.measure === 'moisture' ? [] : lots.flatMap((each) => lotDesign(trial, each).sowingsOf(id, stored));
     return {
       treatment: id,
-      sowings: sown.filter((sowing) => !out.has(sowing.id)),
-      unchecked: sown.filter((sowing) => unchecked.has(sowing.id)),
-      values: result.values.filter(
-        (value) => value.treatment === id && value.stored === stored && lots.includes(value.lot),
-      ),
+      sowings: sown.filter((sowing) => !reasons.has(sowing.id)),
+      leftOut: sown.flatMap((sowing) => {
+        const reason = reasons.get(sowing.id);
+        return reason === undefined ? [] : [{ sowing, reason }];
+      }),
+      values: result.values.filter(isOf(id)),
+      group: lot === 'all' ? null : (result.groups.find(isOf(id)) ?? null),
     };
   };
   return {

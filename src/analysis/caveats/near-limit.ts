@@ -1,0 +1,22 @@
+import { isToldOf } from './is-told-of.ts';
+import { hardlyAny } from './hardly-any.ts';
+import { makeCaveat } from './make-caveat.ts';
+import { isGermination } from './measures.ts';
+import { noRoom } from './no-room.ts';
+import type { Rule } from './rule.ts';
+
+/**
+ * A group at 5 % or below, or at 95 % or above, where a range cannot reach as far to one side as to the other.
+ * Silent where `no-room` or `hardly-any` says so already.
+ */
+export const nearLimit: Rule = (trial, results) => {
+  const told = [...noRoom(trial, results), ...hardlyAny(trial, results)];
+  return results.filter(isGermination).flatMap(({ outcome, groups }) =>
+    groups.flatMap(({ lot, treatment, estimate }) => {
+      const isTold = told.some((caveat) => isToldOf(caveat, outcome, lot, treatment));
+      if (isTold || estimate === null || (estimate > 5 && estimate < 95)) return [];
+      const limit = estimate <= 5 ? 0 : 100;
+      return [makeCaveat('near-limit', { outcome, lot, treatment }, { estimate, limit })];
+    }),
+  );
+};
