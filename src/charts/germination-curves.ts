@@ -4,11 +4,15 @@ import type { Words } from '../wording/words.ts';
 import { chartTitle } from './chart-title.ts';
 import type { Chart } from './chart.ts';
 import { checkDays, germinationCourses, type Check, type Course } from './germination-course.ts';
+import { germinationPanels } from './germination-panels.ts';
 import { germinationPlot } from './germination-plot.ts';
+
+/** As many treatments as have a colour, dash and shape of their own. */
+const MOST_IN_ONE_PLOT = 6;
 
 /**
  * Cumulative germination of one lot: thin steps a sowing, thick steps a treatment, marks at the checks, of 100 seeds sown.
- * Between two checks nothing is known, so nothing slopes.
+ * Between two checks nothing is known, so nothing slopes. More than six treatments get a small plot each, with the control in it.
  *
  * @param lot    id of a lot of the trial
  * @param stored storage time of the test to draw, years; null for sowings outside a storage series
@@ -38,7 +42,10 @@ export function germinationCurves(
       values: courses.map((course) => inWords(trial, course, words)).join(' '),
     }),
     table: tableOf(trial, courses, words),
-    spec: germinationPlot(trial, courses, words, counted),
+    spec:
+      courses.length > MOST_IN_ONE_PLOT
+        ? germinationPanels(trial, courses, words)
+        : germinationPlot(trial, courses, words, counted),
   };
 }
 

@@ -7,7 +7,7 @@ import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { checkDays, type Course } from './germination-course.ts';
 import { keepApart } from './keep-apart.ts';
 import { risers, share, stepLine, treads } from './step-line.ts';
-import { LEFT_OUT_DASH, treatmentKey } from './treatment-key.ts';
+import { KEY_LAYERS, LEFT_OUT_DASH, THICK, THIN, treatmentKey } from './treatment-key.ts';
 import { treatmentStyle } from './treatment-style.ts';
 
 const SIDE = 34;
@@ -102,10 +102,6 @@ const y: Encoding['y'] = {
 const line: Encoding = { stroke: raw('colour'), strokeDash: raw('dash') };
 const mark: Encoding = { stroke: raw('colour'), fill: raw('fill'), shape: raw('shape') };
 const words: Encoding = { x: place('x'), y: place('y'), text: raw('text') };
-const sample: Encoding = { x: place('x'), x2: { field: 'x2' }, y: place('y'), ...line };
-const THIN = 0.9;
-const THICK = 2.75;
-
 const LAYERS: Layers = [
   {
     name: 'counted',
@@ -145,18 +141,5 @@ const LAYERS: Layers = [
     mark: { type: 'text', fontSize: SMALL, align: 'center' },
     encoding: words,
   },
-  { name: 'keyLines', data: { name: 'key' }, mark: { type: 'rule', strokeWidth: THICK }, encoding: sample },
-  { name: 'keyLeftOut', data: { name: 'keyLeftOut' }, mark: { type: 'rule', strokeWidth: THIN }, encoding: sample },
-  {
-    name: 'keyMarks',
-    data: { name: 'key' },
-    mark: { type: 'point', size: 56 },
-    encoding: { x: place('middle'), y: place('y'), ...mark },
-  },
-  ...['key', 'keyLeftOut'].map((name) => ({
-    name: `${name}Words`,
-    data: { name },
-    mark: { type: 'text' as const, baseline: 'middle' as const },
-    encoding: { ...words, x: place('words') },
-  })),
+  ...KEY_LAYERS,
 ];

@@ -1,6 +1,6 @@
 import { parse, View, type Runtime } from 'vega';
 import { compile, type TopLevelSpec } from 'vega-lite';
-import { chartTheme, FACE } from './chart-theme.ts';
+import { chartTheme, FACE, PAPER } from './chart-theme.ts';
 
 /** Everything of a specification that differs from trial to trial. */
 interface Varying {
@@ -21,9 +21,10 @@ const compiled = new Map<string, Runtime>();
  *
  * @param spec a Vega-Lite specification with `width`, `height`, `padding` and named `datasets` as numbers and rows
  * @param id unique on the page; prefixes the ids inside the SVG, which Vega numbers on from chart to chart
+ * @param paper colour of open marks; print, which knows no CSS variables, gives its own
  * @throws {Error} on anything that Vega or Vega-Lite would warn about
  */
-export async function renderSvg(spec: TopLevelSpec, id: string): Promise<string> {
+export async function renderSvg(spec: TopLevelSpec, id: string, paper = PAPER): Promise<string> {
   const { width, height, padding, datasets, params = [], ...kind } = spec as TopLevelSpec & Varying;
   const names = params.map(({ name }) => ({ name, value: null }));
   const runtime = runtimeOf({ ...kind, params: names } as TopLevelSpec);
@@ -38,7 +39,7 @@ export async function renderSvg(spec: TopLevelSpec, id: string): Promise<string>
       rows.map((row) => ({ ...row })),
     ); // Vega marks its rows
   const svg = await view.toSVG().finally(() => view.finalize());
-  return tidy(svg, id);
+  return tidy(svg, id, paper);
 }
 
 function runtimeOf(kind: TopLevelSpec): Runtime {
@@ -58,7 +59,7 @@ function runtimeOf(kind: TopLevelSpec): Runtime {
  * Only tags are touched (Vega escapes "<" and ">" in text and attributes), so a label may say anything.
  * Roles inside are dropped, because the picture is read as one; coordinates keep two decimals.
  */
-function tidy(svg: string, id: string): string {
+function tidy(svg: string, id: string, paper: string): string {
   const ids = new Map<string, string>();
   const renamed = (name: string) => {
     if (!ids.has(name)) ids.set(name, `${id}-${ids.size + 1}`);
@@ -70,6 +71,7 @@ function tidy(svg: string, id: string): string {
       tag
         .replace(/ (?:role|aria-\w+|font-family|pointer-events|xmlns:xlink|version)="[^"]*"/g, '')
         .replace(/(id="|#)((?:clip|gradient_)\d+)/g, (_, before: string, name: string) => `${before}${renamed(name)}`)
+        .replaceAll(PAPER, paper)
         .replace(/-?\d+\.\d{3,}/g, (number) => String(Math.round(Number(number) * 100) / 100)),
     )
     .replace('<svg ', `<svg font-family="${FACE}" `);

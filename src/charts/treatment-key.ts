@@ -1,6 +1,7 @@
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { INK, LEADING, TEXT } from './chart-theme.ts';
+import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
 import type { Course } from './germination-course.ts';
 import { treatmentStyle } from './treatment-style.ts';
@@ -39,3 +40,39 @@ export function treatmentKey(
 
 /** Thin lines of sowings that were left out. */
 export const LEFT_OUT_DASH = [1.5, 2.5];
+
+/** Widths of a treatment's line and of a sowing's. */
+export const THICK = 2.75;
+export const THIN = 0.9;
+
+const sample: Encoding = {
+  x: place('x'),
+  x2: { field: 'x2' },
+  y: place('y'),
+  stroke: raw('colour'),
+  strokeDash: raw('dash'),
+};
+
+/** Draws the datasets `key` and `keyLeftOut`, the rows of `treatmentKey`. */
+export const KEY_LAYERS: Layers = [
+  { name: 'keyLines', data: { name: 'key' }, mark: { type: 'rule', strokeWidth: THICK }, encoding: sample },
+  { name: 'keyThin', data: { name: 'keyLeftOut' }, mark: { type: 'rule', strokeWidth: THIN }, encoding: sample },
+  {
+    name: 'keyMarks',
+    data: { name: 'key' },
+    mark: { type: 'point', size: 56 },
+    encoding: {
+      x: place('middle'),
+      y: place('y'),
+      stroke: raw('colour'),
+      fill: raw('fill'),
+      shape: raw('shape'),
+    },
+  },
+  ...['key', 'keyLeftOut'].map((name) => ({
+    name: `${name}Words`,
+    data: { name },
+    mark: { type: 'text' as const, baseline: 'middle' as const },
+    encoding: { x: place('words'), y: place('y'), text: raw('text') },
+  })),
+];
