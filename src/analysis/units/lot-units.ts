@@ -1,3 +1,4 @@
+import { distinctGroups } from './distinct-groups.ts';
 import type { LotDesign } from './lot-design.ts';
 import type { LeftOut, LotReadings, Unit, UnitGroup } from './unit.ts';
 import { unitsOf } from './units-of.ts';
@@ -60,7 +61,9 @@ export function lotUnits(
   });
 
   const groups = byTime.flatMap((time) => time.groups);
-  const pairs = byTime.flatMap((time) => time.pairs).map((pair) => ({ ...pair, others: othersOf(pair, groups) }));
+  const pairs = byTime
+    .flatMap((time) => time.pairs)
+    .map((pair) => ({ ...pair, others: distinctGroups(groups, [pair.treated, pair.control]) }));
   return { lot, day, groups, pairs, leftOut };
 }
 
@@ -69,15 +72,3 @@ function isComparable(design: LotDesign, { treatment, stored }: UnitGroup, contr
   const sowings = design.sowingsOf(treatment, stored);
   return treatment !== control && sowings[0] !== design.sowingsOf(control, stored)[0];
 }
-
-/** Every sowing counts once: the start of a storage series is shown with each treatment. */
-function othersOf(pair: Omit<Pair, 'others'>, groups: readonly UnitGroup[]): readonly UnitGroup[] {
-  const seen = new Set([pair.treated, pair.control].flatMap(sowingsIn));
-  return groups.filter((group) => {
-    const isNew = !sowingsIn(group).some((sowing) => seen.has(sowing));
-    for (const sowing of sowingsIn(group)) seen.add(sowing);
-    return isNew;
-  });
-}
-
-const sowingsIn = ({ units }: UnitGroup): readonly string[] => units.flatMap((unit) => unit.sowings);

@@ -23,17 +23,17 @@ const HARDLY_ANY = 5;
 const UNITS_FOR_SAME = 3;
 
 /**
- * The verdict of a comparison, in the order of methods 7, and whether its 90 % interval lies within
- * the margin (two one-sided tests, Schuirmann 1987) with all that `same` needs but the date.
+ * The verdict of a comparison, in the order of methods 7. `shown`: the 90 % interval lies within the
+ * margin (two one-sided tests, Schuirmann 1987); `same` needs more: three units of each, a margin
+ * fixed before the first count, and for mean times and spreads checks that were not coarse.
  */
 export function verdictOf(evidence: Evidence): { readonly verdict: Verdict; readonly shown: boolean } {
   const { replicated, units, germinated, margin, marginFixed, interval, ninety, own, neverSame } = evidence;
   if (!replicated) return { verdict: 'untestable', shown: false };
   if (germinated !== null && germinated < HARDLY_ANY) return { verdict: 'unclear', shown: false };
 
-  const within = margin !== null && ninety !== null && lowest(ninety) >= -margin && highest(ninety) <= margin;
-  const shown = within && units >= UNITS_FOR_SAME && !neverSame;
-  if (shown && marginFixed) return { verdict: 'same', shown };
+  const shown = margin !== null && ninety !== null && lowest(ninety) >= -margin && highest(ninety) <= margin;
+  if (shown && marginFixed && units >= UNITS_FOR_SAME && !neverSame) return { verdict: 'same', shown };
   if (margin !== null && interval !== null && isBeyond(interval, margin)) return { verdict: 'matters', shown };
   if (own !== null && isBeyond(own, 0)) return { verdict: 'different', shown };
   return { verdict: 'unclear', shown };

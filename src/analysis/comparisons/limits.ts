@@ -1,0 +1,5 @@
+/** Both ends of a range, known. */
+export interface Limits {
+  readonly lower: number;
+  readonly upper: number;
+}

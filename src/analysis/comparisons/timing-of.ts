@@ -1,0 +1,19 @@
+import type { Measure } from '../../trial/trial.ts';
+import { groupChecks } from '../measures/group-checks.ts';
+import { isCoarse } from '../measures/is-coarse.ts';
+import { isTime } from '../measures/is-time.ts';
+import type { UnitGroup } from '../units/unit.ts';
+import { lagBracket } from './lag-bracket.ts';
+import type { Limits } from './limits.ts';
+
+/** What the days of the checks allow; nothing is known and nothing coarse where the measure is no time. */
+export interface Timing {
+  readonly bracket: Limits | null;
+  readonly coarse: boolean;
+}
+
+export function timingOf(measure: Measure, treated: UnitGroup, control: UnitGroup): Timing {
+  if (!isTime(measure)) return { bracket: null, coarse: false };
+  const coarse = [treated, control].some((group) => isCoarse(measure, groupChecks(group)));
+  return { bracket: lagBracket(treated, control), coarse };
+}
