@@ -1,10 +1,9 @@
 import type { Amount } from '../amount.ts';
 import { number } from './number.ts';
 
-/** An amount without its direction: "12", "1.2", "less than 1", "just over 10". */
+/** An amount without its direction: "12", "1.2", "less than 1", "just over 10". A margin keeps its own digits. */
 export function amountText({ size, digits, near }: Amount): string {
-  if (near === 'exact') return number(size, size === Number(size.toFixed(digits)) ? digits : undefined);
-  return `${NEAR[near]} ${number(size)}`;
+  if (near === 'less-than') return `less than ${number(size)}`;
+  const shown = size === 0 || size !== Number(size.toFixed(digits)) ? number(size) : number(size, digits);
+  return near === 'exact' ? shown : `${near === 'just-over' ? 'just over' : 'just under'} ${shown}`;
 }
-
-const NEAR = { 'just-over': 'just over', 'just-under': 'just under', 'less-than': 'less than' } as const;

@@ -27,7 +27,7 @@ export function differenceWords(measure: Measure, column: string | null, unit: s
     case 'spread':
       return words('days', 'longer', 'shorter');
     case 'maguire':
-      return words('', 'more', 'fewer', ' a day per 100 sown');
+      return words('', 'higher', 'lower');
     case 'moisture':
       return words('points', 'more', 'less');
     case 'storage':

@@ -1,0 +1,67 @@
+import { sentence } from '../sentence.ts';
+import { averagesText } from './averages-text.ts';
+import { claimText } from './claim-text.ts';
+import { findingRest } from './finding-rest.ts';
+import { halfApartText } from './look-text.ts';
+import { marginDate, marginTail } from './margin-tail.ts';
+import type { Saying } from './saying.ts';
+import { settleText } from './settle-text.ts';
+import { survivors } from './survivors.ts';
+
+/**
+ * Result of a comparison of means of units (times, rates, traits, moisture): the two means, the
+ * difference with its range, then what the verdict allows to be said about it.
+ */
+export function means(s: Saying): string {
+  if (s.facts.case === 'untestable' || s.facts.case === 'no-number') return `${findingRest(s)}${survivors(s) ?? ''}`;
+  return `${head(s)}${verdictText(s)}${survivors(s) ?? ''}`;
+}
+
+function head(s: Saying): string {
+  const { facts, result, estimate, bareRange, units } = s;
+  const { treatment, control } = facts.groups;
+  const lagUnknown = facts.coarse && facts.case === 'different';
+  if (result.measure === 't50' && treatment && control && (lagUnknown || bareRange === null)) {
+    return halfApartText(s, treatment, control);
+  }
+  if (lagUnknown) {
+    return `${averagesText(s)} (${units}), but the checks were too far apart to say how long the difference is.`;
+  }
+  const range =
+    bareRange === null
+      ? ''
+      : `the data fit with ${facts.judgedByNarrower ? 'by the range that judges likeness ' : ''}${bareRange}; `;
+  const numbers = `${estimate} (${range}${units})`;
+  if (!treatment || !control) return `${sentence(s.name)}: ${numbers}.`;
+  return `${averagesText(s)}: ${numbers}.`;
+}
+
+function verdictText(s: Saying): string {
+  const { facts, margin, because, reasons, probably } = s;
+  switch (facts.case) {
+    case 'matters':
+      return ` So ${claimText(s)}, and all of that range is beyond the ${margin} ${
+        facts.marginFixed ? 'that was to matter' : 'named as mattering, though that was not fixed before counting'
+      }.${because}`;
+    case 'different':
+      return ` So ${claimText(s)}.${facts.coarse ? '' : marginTail(s)}${because}`;
+    case 'small':
+      return ` So ${claimText(s)}, but by less than the ${margin} that was to matter.${because}`;
+    case 'small-not-agreed':
+      return ` So ${claimText(s)}. Had ${margin} been agreed beforehand, this would count as too small to matter.${because}`;
+    case 'same':
+      return ` So the two were ${probably}alike for this purpose: any difference is smaller than ${margin}.${marginDate(s)}${because}`;
+    case 'likeness-not-agreed':
+      return ` So no difference was shown. Had ${margin} been agreed beforehand, this would ${probably}count as alike.${because}`;
+    case 'same-cause-unclear':
+      return ` No difference was seen, but ${reasons}, which could hide one.`;
+    case 'cause-unclear':
+      return ` But ${reasons}. What caused the difference cannot be told.`;
+    default:
+      return ` A difference could not be shown, which is not proof of sameness.${
+        s.bareRange === null
+          ? ` All ${s.tray(2)} of a kind gave the same figure, so their ordinary spread is not known.`
+          : ''
+      }${settleText(s)}`;
+  }
+}

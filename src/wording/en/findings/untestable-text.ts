@@ -1,0 +1,28 @@
+import { unitWord } from '../unit-word.ts';
+import { lookText } from './look-text.ts';
+import type { Saying } from './saying.ts';
+
+/** Without replication: what was seen, why it tells nothing, and what would make it a trial. */
+export function untestableText(s: Saying): string {
+  const { facts, comparison, reasons } = s;
+  const look = lookText(s);
+  const besides = facts.reasons.length > 0 && comparison.ceiling === 'cause-unclear' ? ` Besides, ${reasons}.` : '';
+  return `Cannot tell.${look === '' ? '' : ` ${look}`} ${why(s)}${besides} ${again(s)}`;
+}
+
+function why({ facts, comparison, name, controlName, tray }: Saying): string {
+  const { treatment, control, kind } = facts.units;
+  if (comparison.estimate === null || treatment === 0 || control === 0) {
+    return 'For at least one of the two there is no number to compare.';
+  }
+  const luck = `the treatment cannot be told from ordinary ${tray(1)}-to-${tray(1)} luck.`;
+  if (treatment === 1 && control === 1) return `With one ${tray(1)} of each, ${luck}`;
+  if (kind === 'block' || (treatment > 1 && control > 1)) return `With so few ${tray(2)}, ${luck}`;
+  return `With only one ${tray(1)} of ${treatment === 1 ? name : controlName}, ${luck}`;
+}
+
+function again({ trial, facts }: Saying): string {
+  const { kind } = facts.units;
+  const trays = unitWord(trial, kind === 'block' ? 'sowing' : kind, 2);
+  return `A first look, worth repeating with ${facts.settle ? facts.settle.units : 'several'} ${trays} of each.`;
+}
