@@ -17,6 +17,7 @@ export default defineConfig({
         test: {
           name: 'site',
           include: ['tests/{site,browser}/**/*.test.ts'],
+          globalSetup: 'tests/support/build-site.ts',
           testTimeout: 120_000,
           fileParallelism: false,
         },

@@ -12,6 +12,7 @@ import { proseProblems } from './prose-problems.ts';
 export function proseGuard() {
   return (tree: ProseNode, { path }: { readonly path?: string }): void => {
     const problems = proseProblems(tree, path ? relative(process.cwd(), path).replaceAll('\\', '/') : 'report.mdx');
-    if (problems.length > 0) throw new DataError(problems);
+    const [first] = problems;
+    if (first) throw Object.assign(new DataError(problems), { line: first.line, column: first.column });
   };
 }

@@ -19,6 +19,7 @@ export function chosenResult(
   analysis: Analysis,
   choice: Choice,
 ): { result: Result; lot: string; comparisons: readonly Comparison[] } {
+  const place = `${analysis.trial}/report.mdx: <${component}`;
   const inOrder = [...analysis.results].sort((a, b) => Number(b.primary) - Number(a.primary));
   const outcome = oneOf(
     `<${component} outcome>`,
@@ -26,11 +27,11 @@ export function chosenResult(
     inOrder.map((result) => result.outcome),
   );
   const result = inOrder.find((candidate) => candidate.outcome === outcome) as Result;
-  const lot = oneOf(`<${component} lot>`, choice.lot, lotsOf(result));
+  const lot = oneOf(`${place} lot>`, choice.lot, lotsOf(result));
   const inLot = result.comparisons.filter((comparison) => comparison.lot === lot);
   if (choice.treatment === undefined) return { result, lot, comparisons: inLot };
   const treatment = oneOf(
-    `<${component} treatment>`,
+    `${place} treatment>`,
     choice.treatment,
     inLot.map((comparison) => comparison.treatment),
   );

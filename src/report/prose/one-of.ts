@@ -1,4 +1,5 @@
 import { didYouMean } from '../../trial/text/did-you-mean.ts';
+import { wrongAttribute } from './wrong-attribute.ts';
 
 /**
  * The value of a component's attribute, where it is one of those allowed.
@@ -11,10 +12,8 @@ export function oneOf<T extends string>(place: string, given: string | null | un
   const wanted = given ?? allowed[0];
   const found = allowed.find((value) => value === wanted);
   if (found !== undefined) return found;
-  const error = new Error(
+  throw wrongAttribute(
     `${place}: found ${JSON.stringify(given ?? '')}; allowed: ${allowed.join(', ') || 'nothing, as this trial has none'}. ` +
       didYouMean(given ?? '', allowed, 'choice'),
   );
-  delete error.stack;
-  throw error;
 }

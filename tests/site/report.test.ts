@@ -1,0 +1,85 @@
+import { createHash } from 'node:crypto';
+import { existsSync, globSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, inject, test } from 'vitest';
+
+const site = inject('site');
+const content = join(import.meta.dirname, '..', '..', 'content');
+const trials = site.pages.filter((page) => /^trials\/[^/]+\/$/.test(page));
+const ORDER = [
+  'in-short',
+  'trust',
+  'words',
+  'results',
+  'cannot-tell',
+  'notices',
+  'methods',
+  'as-done',
+  'data',
+  'repeat',
+  'cite',
+  'history',
+];
+const read = (path: string) => readFileSync(join(site.folder, path));
+const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+
+test('every trial of the content folder has a report', () => {
+  const folders = globSync('trials/*/trial.yaml', { cwd: content }).map((file) => file.split(/[\\/]/)[1]);
+  expect(trials.map((page) => page.split('/')[1]).sort()).toEqual(folders.sort());
+  expect(folders.length).toBeGreaterThan(0);
+});
+
+describe.each(trials)('/%s', (page) => {
+  const id = page.split('/')[1] ?? '';
+  const html = read(`${page}index.html`).toString();
+  const analysis = JSON.parse(read(`${page}data/analysis.json`).toString());
+
+  test('holds its sections in the order of the design', () => {
+    const found = [...html.matchAll(/<section class="section" id="([^"]+)"/g)].map(([, section = '']) => section);
+    expect(found).toEqual(ORDER.filter((section) => found.includes(section)));
+    const always =
+      analysis.results.length > 0
+        ? ORDER.filter((name) => name !== 'words' && name !== 'notices')
+        : ['as-done', 'data', 'repeat'];
+    expect(found).toEqual(expect.arrayContaining(always));
+  });
+
+  test('publishes its raw files byte for byte, with their digests', () => {
+    for (const { file, sha256: digest } of analysis.inputs) {
+      const source = join(content, 'trials', id, file);
+      if (!existsSync(source) || file === 'lots.yaml' || file === 'people.yaml') continue;
+      expect(read(`${page}data/${file}`).equals(readFileSync(source)), file).toBe(true);
+      expect(sha256(readFileSync(source))).toBe(digest);
+    }
+    for (const [, file = '', digest] of html.matchAll(/\/data\/([^"]+)">[^]*?<code>([0-9a-f]{64})<\/code>/g)) {
+      expect(digest, file).toBe(sha256(read(`${page}data/${file}`)));
+    }
+    expect(html).toContain(sha256(read(`${page}data/analysis.json`)));
+  });
+
+  test('says every caveat of the analysis', () => {
+    const text = html
+      .replaceAll('&#39;', "'")
+      .replaceAll('&quot;', '"')
+      .replaceAll('&amp;', '&')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>');
+    for (const { id: caveat, text: sentence } of analysis.caveats) expect(text, caveat).toContain(sentence);
+  });
+
+  test('compares nothing while the trial grows', () => {
+    if (analysis.results.length > 0) return;
+    expect(html).not.toContain('class="finding"');
+    expect(html).not.toContain('id="results"');
+  });
+
+  test('names each chart by a text and repeats it as a table', () => {
+    const figures = [...html.matchAll(/<figure [^]*?<\/figure>/g)].map(([figure]) => figure);
+    for (const figure of figures) {
+      expect(figure).toMatch(/role="img" aria-label="[^"]{20,}"/);
+      expect(figure).toMatch(/<table>[^]*<caption>[^]*<th scope="col"/);
+    }
+    const measured = analysis.results.some(({ groups }: { groups: unknown[] }) => groups.length > 0);
+    if (measured) expect(figures.length).toBeGreaterThan(0);
+  });
+});

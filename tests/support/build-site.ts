@@ -1,0 +1,96 @@
+import { spawnSync } from 'node:child_process';
+import { globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { extname, join } from 'node:path';
+import type { TestProject } from 'vitest/node';
+
+const root = join(import.meta.dirname, '..', '..');
+
+export interface BuiltSite {
+  /** Folder of the built files. */
+  readonly folder: string;
+  /** Where the site is served, with its base path and a slash at the end. */
+  readonly address: string;
+  /** Its base path: `/` or `/garden/`. */
+  readonly base: string;
+  /** Paths below the base: `''`, `trials/`, `404.html` … */
+  readonly pages: readonly string[];
+}
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    site: BuiltSite;
+  }
+}
+
+/** `astro build` of a content folder into `outDir`: what it printed, and its exit code. */
+export function astroBuild(outDir: string, content = join(root, 'content')): { status: number | null; output: string } {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build', '--outDir', outDir],
+    {
+      cwd: root,
+      encoding: 'utf8',
+      env: {
+        ...process.env,
+        FAIRSOWN_CONTENT: content,
+        ASTRO_TELEMETRY_DISABLED: '1',
+        NO_COLOR: '1',
+        FORCE_COLOR: '0',
+      },
+    },
+  );
+  return { status, output: stdout + stderr };
+}
+
+/** Before all tests of the site: builds it once into a temporary folder and serves it as a host would. */
+export async function setup(project: TestProject): Promise<() => Promise<void>> {
+  const folder = mkdtempSync(join(tmpdir(), 'fairsown-site-'));
+  const { status, output } = astroBuild(folder);
+  if (status !== 0) throw new Error(`astro build failed:\n${output}`);
+
+  const canonical = /rel="canonical" href="([^"]+)"/.exec(readFileSync(join(folder, 'index.html'), 'utf8'))?.[1] ?? '';
+  const base = new URL(canonical).pathname;
+  const { port, close } = await serve(folder, base);
+  const pages = globSync('**/*.html', { cwd: folder })
+    .map((file) => file.replaceAll('\\', '/').replace(/index\.html$/, ''))
+    .sort();
+  project.provide('site', { folder, address: `http://localhost:${port}${base}`, base, pages });
+  return async () => {
+    await close();
+    rmSync(folder, { recursive: true, force: true });
+  };
+}
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.css': 'text/css',
+  '.csv': 'text/csv',
+  '.html': 'text/html; charset=utf-8',
+  '.json': 'application/json',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+};
+
+async function serve(folder: string, base: string): Promise<{ port: number; close(): Promise<void> }> {
+  const read = (path: string) => {
+    try {
+      return readFileSync(join(folder, path.endsWith('/') || path === '' ? `${path}index.html` : path));
+    } catch {
+      return null;
+    }
+  };
+  const server = createServer(({ url = '/' }, response) => {
+    const path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
+    const body = path.startsWith(base) && !path.includes('..') ? read(path.slice(base.length)) : null;
+    const type = TYPES[extname(path) || '.html'] ?? 'application/octet-stream';
+    response.writeHead(body ? 200 : 404, { 'content-type': body ? type : TYPES['.html'] });
+    response.end(body ?? read('404.html'));
+  });
+  await new Promise<void>((resolve) => server.listen(0, resolve));
+  return {
+    port: (server.address() as AddressInfo).port,
+    close: () => new Promise((resolve) => server.close(() => resolve())),
+  };
+}
