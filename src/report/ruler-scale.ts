@@ -7,7 +7,7 @@ export interface RulerScale {
   at(value: number): number;
 }
 
-const EDGE = 5; // % left free at either end, so that the last label is not cut
+const EDGE = 8; // % left free at either end, so that the last label is not cut
 
 /**
  * One ruler for all comparisons of an outcome: takes in zero, every difference, every interval and the

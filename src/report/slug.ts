@@ -3,6 +3,7 @@ export function slug(...parts: readonly (string | number)[]): string {
   return parts
     .join('-')
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '');

@@ -6,8 +6,8 @@ import { makeComparison } from '../support/make-comparison.ts';
 test('takes in zero, the interval and the margin, and ends on ticks', () => {
   const scale = rulerScale([makeComparison({ estimate: 12, lower: 3, upper: 21, margin: 5 })]);
   expect(scale?.ticks).toEqual([-5, 0, 5, 10, 15, 20, 25]);
-  expect(scale?.at(-5)).toBe(5);
-  expect(scale?.at(25)).toBe(95);
+  expect(scale?.at(-5)).toBe(8);
+  expect(scale?.at(25)).toBe(92);
 });
 
 test('one ruler serves all comparisons', () => {
@@ -33,8 +33,8 @@ test('every value lies on the ruler, zero has a tick, ticks are few', () => {
       const [lower, upper] = [Math.min(a, b), Math.max(a, b)];
       const scale = rulerScale([makeComparison({ estimate, lower, upper })]);
       for (const at of [estimate, lower, upper, 0]) {
-        expect(scale?.at(at)).toBeGreaterThan(4.99);
-        expect(scale?.at(at)).toBeLessThan(95.01);
+        expect(scale?.at(at)).toBeGreaterThan(7.99);
+        expect(scale?.at(at)).toBeLessThan(92.01);
       }
       expect(scale?.ticks.some((tick) => tick === 0)).toBe(true);
       expect(scale?.ticks.length).toBeLessThanOrEqual(9);

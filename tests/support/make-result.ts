@@ -1,19 +1,17 @@
-import type { Group, Result, UnitValue } from '../../src/analysis/analysis.ts';
-import type { Sowing, Trial } from '../../src/trial/trial.ts';
-import { makeComparison } from './make-comparison.ts';
+import type { Analysis, Caveat, Group, Result } from '../../src/analysis/analysis.ts';
 
-export const makeGroup = (lot: string, treatment: string, parts: Partial<Group> = {}): Group => ({
-  lot,
+export const makeGroup = (treatment: string, parts: Partial<Group> = {}): Group => ({
+  lot: 'leek',
   treatment,
   stored: null,
   unit: 'sowing',
   units: 4,
   sowings: 4,
   seeds: 200,
-  count: 150,
-  estimate: 75,
+  count: 151,
+  estimate: 75.5,
   sd: null,
-  interval: null,
+  interval: { level: 0.95, lower: 65.1, upper: 83.6, method: 'wilson-effective' },
   bracket: null,
   plants: null,
   icc: null,
@@ -21,15 +19,16 @@ export const makeGroup = (lot: string, treatment: string, parts: Partial<Group> 
   ...parts,
 });
 
+/** Germination of packet and jar in one lot, with no comparison. */
 export const makeResult = (parts: Partial<Result> = {}): Result => ({
   outcome: 'germination',
   measure: 'germination',
   primary: true,
   day: 14,
   unit: '%',
-  groups: [],
+  groups: [makeGroup('packet'), makeGroup('jar')],
   comparisons: [],
-  days: {},
+  days: { leek: 14 },
   column: null,
   matters: null,
   values: [],
@@ -38,42 +37,25 @@ export const makeResult = (parts: Partial<Result> = {}): Result => ({
   ...parts,
 });
 
-/**
- * The result of an outcome as far as rules about the trial need it: a group and a row of values from every
- * lot, treatment and sowing (with its last count up to `day`), and each treatment beside the control. No statistics.
- */
-export function resultOf(trial: Trial, parts: Partial<Result> = {}): Result {
-  const day = parts.day ?? 14;
-  const out = new Set(parts.leftOut?.map(({ sowing }) => sowing));
-  const sowings = trial.sowings.filter(({ id }) => !out.has(id));
-  const values = sowings.map((sowing) => valueOf(trial, sowing, day));
-  const control = trial.treatments.find((treatment) => treatment.control)?.id ?? '';
+export const makeCaveat = (id: Caveat['id'], parts: Partial<Caveat> = {}): Caveat => ({
+  id,
+  weight: 'caution',
+  text: `About ${id}.`,
+  outcome: null,
+  lot: null,
+  treatment: null,
+  evidence: {},
+  ...parts,
+});
 
-  const groups = trial.lots.flatMap(({ id: lot }) =>
-    trial.treatments.map(({ id }) => {
-      const own = values.filter((value) => value.lot === lot && value.treatment === id);
-      const [seeds, count] = [sum(own.map((value) => value.seeds)), sum(own.map((value) => value.count))];
-      const estimate = seeds === 0 ? null : (100 * count) / seeds;
-      return makeGroup(lot, id, { units: own.length, sowings: own.length, seeds, count, estimate });
-    }),
-  );
-  const comparisons = groups
-    .filter(({ treatment }) => treatment !== control)
-    .map(({ lot, treatment, units }) => {
-      const other = groups.find((group) => group.lot === lot && group.treatment === control)?.units ?? 0;
-      const counted = { treatment: units, control: other, kind: 'sowing' } as const;
-      return makeComparison({ estimate: null, parts: { lot, treatment, control, units: counted } });
-    });
-  return makeResult({ groups, comparisons, values, day, ...parts });
-}
-
-function valueOf(trial: Trial, sowing: Sowing, day: number): UnitValue {
-  const counts = trial.counts.filter((count) => count.sowing === sowing.id && count.day <= day);
-  const count = counts.toSorted((a, b) => a.day - b.day).at(-1)?.germinated ?? null;
-  const { id, lot, treatment, stored, block, seeds } = sowing;
-  const value = count === null || seeds === null ? null : (100 * count) / seeds;
-  return { lot, treatment: treatment ?? '', stored, block, unit: id, sowings: [id], seeds, count, value, plants: null };
-}
-
-const sum = (values: readonly (number | null)[]): number =>
-  values.reduce<number>((total, value) => total + (value ?? 0), 0);
+export const makeAnalysis = (parts: Partial<Analysis> = {}): Analysis => ({
+  format: 'fairsown-analysis/1',
+  trial: 'test',
+  inputs: [],
+  results: [makeResult()],
+  moisture: [],
+  caveats: [],
+  plan: { fixed: null, changes: [] },
+  software: { name: 'fairsown', version: '0.1.0' },
+  ...parts,
+});

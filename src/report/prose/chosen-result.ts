@@ -22,7 +22,7 @@ export function chosenResult(
   const place = `${analysis.trial}/report.mdx: <${component}`;
   const inOrder = [...analysis.results].sort((a, b) => Number(b.primary) - Number(a.primary));
   const outcome = oneOf(
-    `<${component} outcome>`,
+    `${place} outcome>`,
     choice.outcome,
     inOrder.map((result) => result.outcome),
   );

@@ -1,0 +1,53 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { publishedFiles } from '../../src/files/published-files.ts';
+import { makeAnalysis } from '../support/make-result.ts';
+import { makeLot, makeTrial } from '../support/make-trial.ts';
+
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'fairsown-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+// SHA-256 of the three bytes "abc": FIPS 180-4 example.
+const ABC = 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad';
+const trial = makeTrial({
+  inputs: [{ file: 'counts.csv', sha256: ABC, bytes: 3 }],
+  lots: [{ ...makeLot('leek'), seedsPerGram: 380, supplier: 'own: seed' }],
+});
+
+test('raw files are published byte for byte with their digest, nothing else of the folder', async () => {
+  writeFileSync(join(folder, 'counts.csv'), 'abc');
+  writeFileSync(join(folder, 'private.txt'), 'a phone number');
+  const files = await publishedFiles(folder, trial, makeAnalysis());
+  expect(files.map(({ name }) => name)).toEqual(['counts.csv', 'lots.yaml', 'people.yaml', 'analysis.json']);
+  expect(Buffer.from(files[0]?.bytes ?? []).toString()).toBe('abc');
+  expect(files[0]?.sha256).toBe(ABC);
+});
+
+test('lots and people are cut down to the trial, in the form in which growers write them', async () => {
+  writeFileSync(join(folder, 'counts.csv'), 'abc');
+  const files = await publishedFiles(folder, trial, makeAnalysis());
+  const text = (name: string) => Buffer.from(files.find((file) => file.name === name)?.bytes ?? []).toString();
+  expect(text('lots.yaml')).toMatchInlineSnapshot(`
+    "leek:
+      crop: leek
+      species: Allium porrum
+      supplier: "own: seed"
+      seeds_per_gram: 380
+    "
+  `);
+  expect(text('people.yaml')).toMatchInlineSnapshot(`
+    "mara:
+      name: Mara
+    "
+  `);
+});
+
+test('a file that changed since it was analysed is not published', async () => {
+  writeFileSync(join(folder, 'counts.csv'), 'abd');
+  await expect(publishedFiles(folder, trial, makeAnalysis())).rejects.toThrow('counts.csv of test changed');
+});
