@@ -30,7 +30,7 @@ two_sided_permutation <- function(weights, values, k, statistic) {
   n <- length(values)
   observed <- abs(statistic(seq_len(k)))
   all <- abs(apply(combn(n, k), 2, statistic))
-  p_of <- function(a) mean(all >= a - 1e-9 * max(a, 1e-300))
+  p_of <- function(a) mean(all >= a - 1e-9 * max(all, 1e-300))
   if (p_of(max(all)) > 0.05) return(c(NA, NA))
   c(length(all), p_of(observed))
 }
@@ -64,20 +64,20 @@ effects <- function(xt, nt, xc, nc) {
 
 # Methods 2: two groups of k >= 2 units each; `others` are the further groups of the lot.
 germination <- function(t, c, others = list()) {
-  x2 <- pearson(base::c(list(t, c), others))
+  x2 <- pearson(c(list(t, c), others))
   phi <- if (x2[2] == 0) NA else x2[1] / x2[2]
   used <- if (x2[2] == 0) 2 else max(1, (x2[1] + 2) / (x2[2] + 1))
   nu <- if (x2[2] == 0) 2 else max(2, x2[2] + 1)
   xt <- sum(t$x); nt <- sum(t$n); xc <- sum(c$x); nc <- sum(c$n)
   pt <- xt / nt; pc <- xc / nc
   q95 <- qt(0.975, nu); q90 <- qt(0.95, nu)
-  table <- matrix(base::c(xt, nt - xt, xc, nc - xc), 2)
+  table <- matrix(c(xt, nt - xt, xc, nc - xc), 2)
   score <- if (any(rowSums(table) == 0)) 0 else suppressWarnings(chisq.test(table, correct = FALSE)$statistic)
   f <- unname(score) / used
-  x <- base::c(t$x, c$x); n <- base::c(t$n, c$n)
+  x <- c(t$x, c$x); n <- c(t$n, c$n)
   permutation <- two_sided_permutation(n, x, length(t$x), function(i) sum(x[i]) / sum(n[i]) - sum(x[-i]) / sum(n[-i]))
   p0 <- (xc + 0.5) / (nc + 1)
-  base::c(
+  c(
     100 * pt, 100 * wilson(pt, nt / used, q95), 100 * pc, 100 * wilson(pc, nc / used, q95),
     100 * (pt - pc), 100 * newcombe(pt, nt / used, pc, nc / used, q95), 100 * newcombe(pt, nt / used, pc, nc / used, q90),
     phi, x2[2], used, nu, f, pf(f, 1, nu, lower.tail = FALSE),
@@ -97,7 +97,7 @@ germination_blocks <- function(t, c) {
   used <- max(1, (2 + (b - 1) * phi) / b)
   nt <- b^2 / sum(1 / t$n); nc <- b^2 / sum(1 / c$n)
   f <- (mean(d) / sqrt(used * v / b))^2
-  base::c(
+  c(
     100 * (pt - pc),
     100 * newcombe(pt, nt / used, pc, nc / used, qt(0.975, b)), 100 * newcombe(pt, nt / used, pc, nc / used, qt(0.95, b)),
     phi, b - 1, used, b, f, pf(f, 1, b, lower.tail = FALSE),
@@ -110,8 +110,9 @@ sign_flip <- function(d) {
   if (b < 6) return(c(NA, NA))
   signs <- as.matrix(expand.grid(rep(list(c(-1, 1)), b)))
   all <- abs(signs %*% d) / b
-  observed <- abs(mean(d))
-  c(length(all), mean(all >= observed - 1e-9 * max(observed, 1e-300)))
+  p_of <- function(a) mean(all >= a - 1e-9 * max(all, 1e-300))
+  if (p_of(max(all)) > 0.05) return(c(NA, NA))
+  c(length(all), p_of(abs(mean(d))))
 }
 
 # Methods 4: several lots, each with groups t and c of two units or more.
@@ -159,16 +160,35 @@ means <- function(t, c) {
   statistic <- d / scale
   limit <- function(p) uniroot(function(ncp) suppressWarnings(pt(statistic, df, ncp)) - p, statistic + c(-37, 37), tol = 1e-13)$root * scale
   g <- c(d * (1 - 3 / (4 * df - 1)), tryCatch(limit(0.975), error = function(e) NA), tryCatch(limit(0.025), error = function(e) NA))
-  values <- base::c(t, c)
+  values <- c(t, c)
   permutation <- two_sided_permutation(NULL, values, nt, function(i) mean(values[i]) - mean(values[-i]))
-  base::c(mean(t) - mean(c), test$conf.int, ninety, unname(test$statistic), unname(test$parameter), test$p.value,
-    g, median(outer(t, c, "-")), permutation)
+  multiple <- uniroot(function(ncp) {
+    critical <- qt(0.975, test$parameter)
+    suppressWarnings(pt(critical, test$parameter, ncp, lower.tail = FALSE) + pt(-critical, test$parameter, ncp)) - 0.8
+  }, c(0, 37), tol = 1e-12)$root
+  c(mean(t) - mean(c), test$conf.int, ninety, unname(test$statistic), unname(test$parameter), test$p.value,
+    g, median(outer(t, c, "-")), permutation, multiple * pooled * scale, one_group(t), one_group(c))
+}
+
+one_group <- function(x) c(mean(x), sd(x), t.test(x)$conf.int)
+
+overall <- function(groups) {
+  test <- anova(lm(unlist(groups) ~ factor(rep(seq_along(groups), lengths(groups)))))
+  c(test$`F value`[1], test$Df, test$`Pr(>F)`[1])
+}
+
+icc <- function(units) {
+  test <- anova(lm(unlist(units) ~ factor(rep(seq_along(units), lengths(units)))))
+  n <- lengths(units)
+  n0 <- (sum(n) - sum(n^2) / sum(n)) / (length(n) - 1)
+  square <- test$`Mean Sq`
+  c((square[1] - square[2]) / (square[1] + (n0 - 1) * square[2]), sqrt(square[2]))
 }
 
 means_blocks <- function(t, c) {
   test <- t.test(t, c, paired = TRUE)
   ninety <- t.test(t, c, paired = TRUE, conf.level = 0.9)$conf.int
-  base::c(mean(t - c), test$conf.int, ninety, unname(test$statistic), unname(test$parameter), test$p.value, sign_flip(t - c))
+  c(mean(t - c), test$conf.int, ninety, unname(test$statistic), unname(test$parameter), test$p.value, sign_flip(t - c))
 }
 
 # Methods 5, from checks (day, total) of one unit.
