@@ -1,4 +1,4 @@
-import type { Comparison, Range, Result } from '../analysis/analysis.ts';
+import type { Comparison, Range } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { UiKey, Words } from '../wording/words.ts';
 
@@ -12,13 +12,8 @@ export interface TextTable {
  * column a comparison. Quantities that none of the comparisons has are left out; one that only some
  * have stands empty for the others.
  */
-export function numbersTable(
-  words: Words,
-  trial: Trial,
-  result: Result,
-  comparisons: readonly Comparison[],
-): TextTable {
-  const cells = comparisons.map((comparison) => new Map(quantities(words, result, comparison)));
+export function numbersTable(words: Words, trial: Trial, comparisons: readonly Comparison[]): TextTable {
+  const cells = comparisons.map((comparison) => new Map(quantities(words, comparison)));
   const labels = [...new Set(cells.flatMap((column) => [...column.keys()]))];
   return {
     head: [words.ui['table.value'], ...comparisons.map((comparison) => words.comparisonName(trial, comparison))],
@@ -26,7 +21,7 @@ export function numbersTable(
   };
 }
 
-function quantities(words: Words, result: Result, c: Comparison): readonly (readonly [string, string])[] {
+function quantities(words: Words, c: Comparison): readonly (readonly [string, string])[] {
   const { ui } = words;
   const known: (readonly [string, string])[] = [];
   const add = (key: UiKey, text: string | null | undefined) => text && known.push([ui[key], text]);

@@ -11,8 +11,11 @@ import type { Words } from '../wording/words.ts';
 export function outcomeCharts(words: Words, trial: Trial, analysis: Analysis, result: Result, lot: string): Chart[] {
   if (lot === 'all') return [differences(trial, analysis, result, words)];
   switch (result.measure) {
-    case 'germination':
-      return [germinationCurves(trial, analysis, result, lot, words), units(trial, analysis, result, lot, words)];
+    case 'germination': {
+      const tests = [...new Set(result.groups.filter((group) => group.lot === lot).map(({ stored }) => stored))];
+      const curves = tests.map((stored) => germinationCurves(trial, analysis, result, lot, words, stored));
+      return [...(tests.length === 1 ? curves : []), units(trial, analysis, result, lot, words)];
+    }
     case 'trait':
       return [trait(trial, analysis, result, lot, words)];
     default:

@@ -6,6 +6,8 @@ export interface Fact {
   readonly values: readonly string[];
 }
 
+const BLIND = { yes: 'answer.yes', no: 'answer.no', unknown: 'answer.notRecorded' } as const;
+
 /** What somebody must know to do the trial again on their own bench: a line each, in the order of the work. */
 export function repeatFacts(words: Words, trial: Trial): readonly Fact[] {
   const { ui } = words;
@@ -20,7 +22,7 @@ export function repeatFacts(words: Words, trial: Trial): readonly Fact[] {
     [ui['table.block'], [sowing.block]],
     ...Object.entries(trial.conditions).map(([name, value]) => [name, [value]] as const),
     [ui['repeat.scored'], [scoring.germinated]],
-    [ui['repeat.blind'], [ui[scoring.blind === 'unknown' ? 'answer.notRecorded' : `answer.${scoring.blind}`]]],
+    [ui['repeat.blind'], [ui[BLIND[scoring.blind]]]],
     [ui['repeat.countDays'], [countDays(words, trial)]],
     [ui['repeat.outcomes'], trial.outcomes.map((outcome) => outcomeFact(words, outcome))],
   ];
