@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { batchUnknown } from '../../../src/analysis/caveats/batch-unknown.ts';
 import type { Treated } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial, makeTreatment } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
   [45, 50],

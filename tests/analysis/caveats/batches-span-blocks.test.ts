@@ -4,8 +4,8 @@ import { incompleteBlocks } from '../../../src/analysis/caveats/incomplete-block
 import type { Rule } from '../../../src/analysis/caveats/rule.ts';
 import type { UnitKind } from '../../../src/analysis/analysis.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [45, 45, 45, 45].map((count) => [count, 50] as const);
 

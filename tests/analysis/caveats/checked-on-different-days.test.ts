@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { checkedOnDifferentDays } from '../../../src/analysis/caveats/checked-on-different-days.ts';
 import type { Measure } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { makeCount, makeSowing, makeTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 type Checks = readonly (readonly [day: number, germinated: number | null])[];
 const told = (packet: Checks, jar: Checks, measure: Measure = 't50') => {

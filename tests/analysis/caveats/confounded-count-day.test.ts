@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { confoundedCountDay } from '../../../src/analysis/caveats/confounded-count-day.ts';
 import type { Result } from '../../../src/analysis/analysis.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { makeCount, makeSowing, makeTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const sowings = ['p1', 'p2', 'j1', 'j2'].map((id) => makeSowing(id, id.startsWith('p') ? 'packet' : 'jar'));
 /** Checks by sowing: `{ p1: [[5, 20], [14, 45]] }`. */

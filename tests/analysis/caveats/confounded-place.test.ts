@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { confoundedPlace } from '../../../src/analysis/caveats/confounded-place.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
   [45, 50],

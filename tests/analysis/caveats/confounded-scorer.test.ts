@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { confoundedScorer } from '../../../src/analysis/caveats/confounded-scorer.ts';
 import type { Measure } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { makeCount, makeSowing, makeTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 /** Who counted each of two packets and two jars on day 5 and on day 14. */
 const told = (

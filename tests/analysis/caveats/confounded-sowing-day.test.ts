@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { confoundedSowingDay } from '../../../src/analysis/caveats/confounded-sowing-day.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (packet: readonly string[], jar: readonly string[]) => {
   const trays = (days: readonly string[]) => days.map(() => [45, 50] as const);

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { incompleteBlocks } from '../../../src/analysis/caveats/incomplete-blocks.ts';
 import type { UnitKind } from '../../../src/analysis/analysis.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (packet: readonly (string | null)[], jar: readonly (string | null)[], kind: UnitKind = 'sowing') => {
   const trays = (blocks: readonly unknown[]) => blocks.map(() => [45, 50] as const);

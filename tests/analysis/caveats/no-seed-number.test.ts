@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { noSeedNumber } from '../../../src/analysis/caveats/no-seed-number.ts';
 import type { Measure } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (unknown: readonly string[], measure: Measure = 'germination') => {
   const trial = germinationTrial({ packet: [[45, 50]], jar: [[45, 50]] });

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { notBlind } from '../../../src/analysis/caveats/not-blind.ts';
 import type { YesNo } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (blind: YesNo) => {
   const scoring = { germinated: 'loop visible', blind, days: [], counts: 'cumulative' } as const;

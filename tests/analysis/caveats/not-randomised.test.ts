@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { notRandomised } from '../../../src/analysis/caveats/not-randomised.ts';
 import type { Assignment } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (assignment: Assignment) => {
   const sowing = { container: 'tray', assignment, treated: 'each-sowing', block: null } as const;

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { oneBatch } from '../../../src/analysis/caveats/one-batch.ts';
 import type { Sowing, Trial } from '../../../src/trial/trial.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial, makeLot } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
   [45, 50],

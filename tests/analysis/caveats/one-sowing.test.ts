@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { oneSowing } from '../../../src/analysis/caveats/one-sowing.ts';
-import { makeResult, resultOf } from '../../support/make-result.ts';
+import { makeResult } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const tray = [45, 50] as const;
 

@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { outcomesNotFixed } from '../../../src/analysis/caveats/outcomes-not-fixed.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { makePlan } from '../../support/make-plan.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial, makeOutcome } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trial = germinationTrial({ packet: [[45, 50]], jar: [[45, 50]] }, { fixedBeforehand: null });
 const told = (parts: Partial<Trial>) => outcomesNotFixed({ ...trial, ...parts }, [resultOf(trial)]);

@@ -3,8 +3,8 @@ import { planChanged } from '../../../src/analysis/caveats/plan-changed.ts';
 import type { Result } from '../../../src/analysis/analysis.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { makePlan } from '../../support/make-plan.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial, makeOutcome } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trial = germinationTrial({ packet: [[45, 50]], jar: [[45, 50]] });
 const told = (parts: Partial<Trial> = {}, result: Partial<Result> = {}) =>

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { positionsUnbalanced } from '../../../src/analysis/caveats/positions-unbalanced.ts';
 import type { Assignment } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (assignment: Assignment, packet: readonly string[], jar: readonly string[]) => {
   const trays = (positions: readonly string[]) => positions.map(() => [45, 50] as const);

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { seedsByMass } from '../../../src/analysis/caveats/seeds-by-mass.ts';
 import type { Measure } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial, makeLot } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (byMass: readonly string[], measure: Measure = 'germination') => {
   const lots = [{ ...makeLot('leek'), seedsPerGram: 400 }];

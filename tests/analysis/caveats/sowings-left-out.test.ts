@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { sowingsLeftOut } from '../../../src/analysis/caveats/sowings-left-out.ts';
 import type { LeftOutReason, Result } from '../../../src/analysis/analysis.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
   [45, 50],

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { stillGerminating } from '../../../src/analysis/caveats/still-germinating.ts';
 import type { Result } from '../../../src/analysis/analysis.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { makeCount, makeSowing, makeTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 type Checks = readonly (readonly [day: number, germinated: number])[];
 const settled: Checks = [

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { unequalHandling } from '../../../src/analysis/caveats/unequal-handling.ts';
 import type { Event } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
   [45, 50],

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { unequalSoak } from '../../../src/analysis/caveats/unequal-soak.ts';
 import type { Varies } from '../../../src/trial/trial.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 type Hours = readonly (number | null)[];
 const told = (packet: Hours, jar: Hours, varies: Varies = 'storage') => {

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { unequalSpread } from '../../../src/analysis/caveats/unequal-spread.ts';
 import { expectClose } from '../../support/close.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
 import { r } from '../../support/r.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (packet: readonly number[], jar: readonly number[]) => {
   const trays = (counts: readonly number[]) => counts.map((count) => [count, 50] as const);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { unequalTrays } from '../../../src/analysis/caveats/unequal-trays.ts';
-import { resultOf } from '../../support/make-result.ts';
 import { germinationTrial } from '../../support/make-trial.ts';
+import { resultOf } from '../../support/result-of.ts';
 
 const told = (packet: readonly number[], jar: readonly number[]) => {
   const trays = (seeds: readonly number[]) => seeds.map((count) => [10, count] as const);
