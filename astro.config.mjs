@@ -21,7 +21,7 @@ function publishedAt() {
 export default defineConfig({
   ...publishedAt(),
   integrations: [mdx()],
-  trailingSlash: 'always',
+  trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never' },
   markdown: {
