@@ -1,10 +1,9 @@
 import { expect, test } from 'vitest';
 import { replicateAgreement } from '../../src/analysis/replicate-agreement.ts';
 import { expectClose } from '../support/close.ts';
-import { r } from '../support/r.ts';
 
 const units = (seeds: number, ...counts: number[]) => counts.map((count) => ({ count, seeds }));
-const range = (...group: { count: number; seeds: number }[]) => replicateAgreement([group]).ranges[0];
+const range = (...group: { count: number; seeds: number }[]) => replicateAgreement(group);
 
 test('four sowings of 100 are held against the table: at 85 % a range of 14 is luck, 15 is not', () => {
   expect(range(...units(100, 78, 85, 85, 92))).toMatchObject({ range: 14, limit: 14, rule: 'table', isBeyond: false });
@@ -32,20 +31,4 @@ test('no range for a single sowing, or where all or none came up', () => {
   expect(range(...units(50, 40))).toBeNull();
   expect(range(...units(50, 50, 50))).toBeNull();
   expect(range(...units(50, 0, 0))).toBeNull();
-});
-
-test('six pairs of sowings that agree to the seed are more alike than chance (R pchisq)', async () => {
-  const alike = replicateAgreement([units(50, 40, 40, 41, 41), units(50, 30, 30, 30, 31)]).alike;
-  const [statistic = NaN, p = NaN] = await r(
-    'x <- function(k, n) sum((k - n*sum(k)/(n*length(k)))^2/(n*mean(k/n)*(1-mean(k/n)))); s <- x(c(40,40,41,41), 50) + x(c(30,30,30,31), 50); c(s, pchisq(s, 6))',
-  );
-  expect(alike?.df).toBe(6);
-  expectClose(alike?.phi, statistic / 6);
-  expectClose(alike?.p, p);
-});
-
-test('whether sowings are too alike cannot be told below 4 degrees of freedom, or from few seeds', () => {
-  expect(replicateAgreement([units(50, 40, 40), units(50, 30, 30, 30)]).alike).toBeNull();
-  expect(replicateAgreement([units(50, 48, 48, 48, 48, 48), units(50, 30, 30, 30)]).alike).toBeNull();
-  expect(replicateAgreement([units(50, 45, 45, 45, 45, 45)]).alike).not.toBeNull();
 });

@@ -1,4 +1,4 @@
-import { replicateAgreement } from '../replicate-agreement.ts';
+import { moreAlikeThanChance } from '../more-alike-than-chance.ts';
 import { countedUnits } from './counted-units.ts';
 import { makeCaveat } from './make-caveat.ts';
 import { isGermination } from './measures.ts';
@@ -9,7 +9,7 @@ import { unitGroups } from './unit-groups.ts';
 export const moreAlikeThanLuck: Rule = (trial, results) =>
   results.filter(isGermination).flatMap((result) =>
     trial.lots.flatMap(({ id: lot }) => {
-      const { alike } = replicateAgreement(unitGroups(result, lot).map(({ values }) => countedUnits(values)));
+      const alike = moreAlikeThanChance(unitGroups(result, lot).map(({ values }) => countedUnits(values)));
       const isTooAlike = alike !== null && alike.p < 0.01;
       return isTooAlike ? [makeCaveat('more-alike-than-luck', { outcome: result.outcome, lot }, alike)] : [];
     }),

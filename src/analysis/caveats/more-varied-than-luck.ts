@@ -24,9 +24,9 @@ export const moreVariedThanLuck: Rule = (trial, results) =>
 function variedness(groups: ReturnType<typeof unitGroups>): Evidence['more-varied-than-luck'] | null {
   const counted = groups.map(({ values }) => countedUnits(values));
   const { statistic, df, phi } = pearsonDispersion(counted);
-  const ranges = replicateAgreement(counted).ranges.flatMap((agreement, index) => {
-    const group = groups[index];
-    if (agreement === null || group === undefined || !agreement.isBeyond) return [];
+  const ranges = groups.flatMap((group, index) => {
+    const agreement = replicateAgreement(counted[index] ?? []);
+    if (agreement === null || !agreement.isBeyond) return [];
     const { isBeyond: _, ...range } = agreement;
     return [{ treatment: group.treatment, stored: group.stored, ...range }];
   });
