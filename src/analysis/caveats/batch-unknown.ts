@@ -5,19 +5,21 @@ import type { Rule } from './rule.ts';
 
 /**
  * Nobody says which sowings were treated together: no batches are named and trial.yaml does not say how
- * the treatment was given, or says "in batches" without naming them. One caveat for all treatments concerned.
+ * the treatment was given, or says "in batches" without naming them. One caveat where it holds of the whole trial.
  */
 export const batchUnknown: Rule = (trial, results): readonly Caveat[] => {
   const { treated } = trial.sowing;
   if (treated !== 'unknown' && treated !== 'in-batches') return [];
 
-  const pairs = layoutPairs(trial, results).filter(({ single, result }) => !single && result.measure !== 'moisture');
+  const sown = results.filter(({ measure }) => measure !== 'moisture');
+  const pairs = layoutPairs(trial, sown).filter(({ single }) => !single);
   const unnamed = pairs.filter((pair) => pair.treated.sowings.every(({ batch }) => batch === null));
-  const treatments = [...new Set(unnamed.map((pair) => pair.treated.treatment))].toSorted();
-  if (unnamed.length === pairs.length) {
-    return pairs.length === 0 ? [] : [makeCaveat('batch-unknown', {}, { treated, treatments })];
+  if (unnamed.length === 0) return [];
+  if (unnamed.length < pairs.length || sown.length < results.length) {
+    return unnamed.map(({ about, treated: side }) =>
+      makeCaveat('batch-unknown', about, { treated, treatments: [side.treatment] }),
+    );
   }
-  return unnamed.map(({ about }) =>
-    makeCaveat('batch-unknown', about, { treated, treatments: [about.treatment ?? ''] }),
-  );
+  const treatments = [...new Set(unnamed.map((pair) => pair.treated.treatment))].toSorted();
+  return [makeCaveat('batch-unknown', {}, { treated, treatments })];
 };

@@ -1,4 +1,4 @@
-import { dayOf } from './checks-of.ts';
+import { checksOf, dayOf } from './checks-of.ts';
 import { enteredOf } from './entered-of.ts';
 import { makeCaveat } from './make-caveat.ts';
 import { isGermination } from './measures.ts';
@@ -9,12 +9,11 @@ export const ungerminatedNotSorted: Rule = (trial, results) =>
   results.filter(isGermination).flatMap((result) =>
     trial.lots.flatMap(({ id: lot }) => {
       const groups = result.groups.filter((group) => group.lot === lot);
-      const ids = new Set(groups.flatMap((group) => enteredOf(trial, result, group)).map(({ id }) => id));
-      const isSorted = trial.counts
-        .filter(({ sowing, day }) => ids.has(sowing) && day <= dayOf(result, lot))
-        .some(({ hard, fresh, dead }) => hard !== null || fresh !== null || dead !== null);
-      const seeds = groups.reduce((sum, group) => sum + (group.seeds ?? 0), 0);
-      const ungerminated = seeds - groups.reduce((sum, group) => sum + (group.count ?? 0), 0);
+      const entered = new Set(groups.flatMap((group) => enteredOf(trial, result, group)));
+      const checks = [...entered].map(({ id }) => checksOf(trial, id, dayOf(result, lot)));
+      const isSorted = checks.flat().some(({ hard, fresh, dead }) => hard !== null || fresh !== null || dead !== null);
+      const seeds = [...entered].reduce((sum, sowing) => sum + (sowing.seeds ?? 0), 0);
+      const ungerminated = seeds - checks.reduce((sum, each) => sum + (each.at(-1)?.germinated ?? 0), 0);
       if (isSorted || ungerminated <= 0) return [];
       return [makeCaveat('ungerminated-not-sorted', { outcome: result.outcome, lot }, { ungerminated, seeds })];
     }),

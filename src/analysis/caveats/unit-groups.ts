@@ -7,13 +7,21 @@ export interface UnitsOfGroup {
   readonly values: readonly UnitValue[];
 }
 
-/** The units of a lot by treatment and storage time, in the order of the result's groups. */
+/**
+ * The units of a lot by treatment and storage time, in the order of the result's groups. Sowings at the start of
+ * a storage series belong to every treatment; they are listed with the first.
+ */
 export function unitGroups({ groups, values }: Result, lot: string): readonly UnitsOfGroup[] {
-  return groups
+  const all = groups
     .filter((group) => group.lot === lot)
     .map(({ treatment, stored }) => ({
       treatment,
       stored,
       values: values.filter((value) => value.lot === lot && value.treatment === treatment && value.stored === stored),
     }));
+  const keyOf = ({ values: own }: UnitsOfGroup) => JSON.stringify(own.map(({ sowings }) => sowings));
+  return all.filter((group, index) => {
+    const isFirst = all.findIndex((other) => keyOf(other) === keyOf(group)) === index;
+    return isFirst || group.values.every(({ sowings }) => sowings.length === 0);
+  });
 }

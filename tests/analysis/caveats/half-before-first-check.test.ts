@@ -27,3 +27,13 @@ test('a spread needs the first quarter', () => {
 test('a mean time takes every seed at the check that found it', () => {
   expect(told('mgt', 30, 30)).toEqual([]);
 });
+
+test('trays of one batch are looked at together', () => {
+  const sowings = ['j1', 'j2'].map((id) => makeSowing(id, 'jar', { batch: 'J1' }));
+  const counts = [makeCount('j1', 3, 30), makeCount('j2', 3, 5), makeCount('j1', 14, 40), makeCount('j2', 14, 40)];
+  const trial = makeTrial({ sowings, counts });
+  const values = resultOf(trial)
+    .values.slice(1)
+    .map((value) => ({ ...value, unit: 'J1', sowings: ['j1', 'j2'] }));
+  expect(halfBeforeFirstCheck(trial, [resultOf(trial, { measure: 't50', values })])).toEqual([]);
+});

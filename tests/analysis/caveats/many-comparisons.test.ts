@@ -25,6 +25,14 @@ test('a difference that does not hold among three comparisons', () => {
   expect(told(found('jar', 0.02, 0.06, { verdict: 'matters' }), ...others)).toHaveLength(1);
 });
 
+test('comparisons pooled over lots are counted apart', () => {
+  const [first, second] = [found('jar', 0.03, 0.06, { lot: 'all' }), found('tin', 0.04, 0.06, { lot: 'all' })];
+  expect(told(found('jar', 0.01, 0.02), first, second)).toMatchObject([
+    { lot: 'all', treatment: 'jar', evidence: { comparisons: 2 } },
+    { lot: 'all', treatment: 'tin', evidence: { comparisons: 2 } },
+  ]);
+});
+
 test('one that holds, or none found', () => {
   expect(told(found('jar', 0.01, 0.05))).toEqual([]);
   expect(told(found('jar', 0.02, 0.06, { verdict: 'unclear' }))).toEqual([]);

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { oneBatch } from '../../../src/analysis/caveats/one-batch.ts';
 import type { Sowing, Trial } from '../../../src/trial/trial.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
-import { germinationTrial, makeLot } from '../../support/make-trial.ts';
+import { makeGroup, makeResult } from '../../support/make-result.ts';
+import { germinationTrial, makeLot, makeSowing } from '../../support/make-trial.ts';
 import { resultOf } from '../../support/result-of.ts';
 
 const trays = [
@@ -79,4 +80,17 @@ test('lots as blocks share the luck of what was treated at once, not of a batch 
   };
   expect(toldOver(over('at-once', null))).toMatchObject([{ lot: 'all', treatment: 'jar', evidence: { sowings: 3 } }]);
   expect(toldOver(over('unknown', 'J1'))).toEqual([]);
+});
+
+test('in a storage series one jar opened at a time is told once a treatment, the start is not', () => {
+  const tests = [0, 1, 2].flatMap((stored) =>
+    [1, 2].map((tray) => makeSowing(`s${stored}-${tray}`, 'jar', { stored, batch: `J${stored}` })),
+  );
+  const groups = [0, 1, 2].map((stored) => makeGroup('jar', { stored }));
+  const series = (sowings: readonly Sowing[]) =>
+    oneBatch({ ...trial, sowings }, [makeResult({ outcome: 'life', measure: 'storage', groups })]);
+  expect(series(tests)).toMatchObject([
+    { outcome: 'life', treatment: 'jar', evidence: { stored: 1, batch: 'J1', sowings: 2 } },
+  ]);
+  expect(series(tests.map((sowing) => ({ ...sowing, batch: sowing.id })))).toEqual([]);
 });
