@@ -13,7 +13,9 @@ export function weighedUnits(trial: Trial, lot: string, rows: readonly Moisture[
   const groups = trial.treatments.flatMap(({ id }): UnitGroup[] => {
     const own = rows.filter((row) => row.lot === lot && row.treatment === id);
     const batches = [...Map.groupBy(own, ({ batch }) => batch ?? '')];
-    const units = batches.map(([batch, repeats]) => weighedUnit(lot, id, batch, repeats, weighed));
+    const units = batches
+      .map(([batch, repeats]) => weighedUnit(lot, id, batch, repeats, weighed))
+      .filter(({ value }) => value !== null);
     return units.length === 0 ? [] : [{ lot, treatment: id, stored: null, units }];
   });
   const untreated = groups.find(({ treatment }) => treatment === control);
