@@ -23,6 +23,10 @@ export interface Result {
   readonly primary: boolean;
   /** Day of the outcome; null for times and where it differs by lot (then `days`). */
   readonly day: number | null;
+  /**
+   * Unit of the estimates. Moisture: `% wet basis`, or `% of mass lost` where the moisture of some batch is
+   * not known and the water lost is compared instead (then more is drier).
+   */
   readonly unit: string;
   readonly groups: readonly Group[];
   readonly comparisons: readonly Comparison[];
