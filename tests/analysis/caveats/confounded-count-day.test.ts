@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { confoundedCountDay } from '../../../src/analysis/caveats/confounded-count-day.ts';
 import type { Result } from '../../../src/analysis/analysis.ts';
-import { makeCount, makeSowing, makeTrial } from '../../support/make-trial.ts';
+import { makeCount, makeOutcome, makeSowing, makeTrial } from '../../support/make-trial.ts';
 import { resultOf } from '../../support/result-of.ts';
 
 const sowings = ['p1', 'p2', 'j1', 'j2'].map((id) => makeSowing(id, id.startsWith('p') ? 'packet' : 'jar'));
@@ -33,6 +33,14 @@ test('packets last checked on day 12 and jars on day 14', () => {
 test('all checked on day 14 are alike, however often jars were checked afterwards', () => {
   const longer = [...late, [21, 46]] as const;
   expect(told({ p1: late, p2: late, j1: longer, j2: longer })).toEqual([]);
+});
+
+test('an outcome that names no day is read on the last day shared, which is no cure', () => {
+  const counts = sowings.flatMap(({ id }) => [makeCount(id, 5, 20), makeCount(id, id.startsWith('p') ? 12 : 14, 45)]);
+  const trial = makeTrial({ sowings, counts, outcomes: [makeOutcome({ day: null })] });
+  expect(confoundedCountDay(trial, [resultOf(trial, { days: { leek: 5 } })])).toHaveLength(1);
+  const named = { ...trial, outcomes: [makeOutcome({ day: 5 })] };
+  expect(confoundedCountDay(named, [resultOf(trial, { days: { leek: 5 } })])).toEqual([]);
 });
 
 test('one packet checked on day 14 is enough', () => {
