@@ -1,0 +1,85 @@
+import { WHOLE_FILE } from './file-problems.ts';
+import { FolderProblems } from './folder-problems.ts';
+import type { Problem } from './problem.ts';
+import { readLots } from './read-lots.ts';
+import { readPeople } from './read-people.ts';
+import { readQuestions } from './read-questions.ts';
+import { siteFile } from './schema/site.ts';
+import type { Site } from './trial.ts';
+import { checkYaml } from './yaml/check-yaml.ts';
+import { readYaml } from './yaml/read-yaml.ts';
+
+/** What a trial is read against where there is no site: nobody and nothing is known. */
+export const DEFAULT_SITE: Site = {
+  name: 'Seed trials',
+  base: 'https://example.org',
+  language: 'en',
+  licence: 'CC-BY-4.0',
+  contact: null,
+  units: 'metric',
+  onProblem: 'stop',
+  notices: [],
+  paper: 'a4',
+  regenerateBelow: null,
+  groupSince: null,
+  people: {},
+  lots: {},
+  questions: {},
+};
+
+/**
+ * The publisher: site.yaml (required), people.yaml, lots.yaml and questions.yaml.
+ *
+ * @param files bytes by name within the content folder
+ * @param folder path of the content folder as shown in problems
+ * @param trials ids of the trials there are, where questions are to be checked against them
+ * @returns the site, with defaults in place of what could not be read; problems say so
+ */
+export function readSite(
+  files: ReadonlyMap<string, Uint8Array>,
+  folder: string,
+  trials?: ReadonlySet<string>,
+): { readonly site: Site; readonly problems: readonly Problem[] } {
+  const problems = new FolderProblems(folder);
+  const bytesOf = (name: string) => files.get(name);
+
+  const people = bytesOf('people.yaml');
+  const lots = bytesOf('lots.yaml');
+  const questions = bytesOf('questions.yaml');
+  const site: Site = {
+    ...DEFAULT_SITE,
+    ...readPublisher(bytesOf('site.yaml'), problems),
+    people: Object.fromEntries((people && readPeople(people, problems.in('people.yaml'))?.people) ?? []),
+    lots: Object.fromEntries((lots && readLots(lots, problems.in('lots.yaml'))?.lots) ?? []),
+    questions: (questions && readQuestions(questions, problems.in('questions.yaml'), trials)) ?? {},
+  };
+  return { site, problems: problems.problems };
+}
+
+function readPublisher(bytes: Uint8Array | undefined, problems: FolderProblems): Partial<Site> {
+  const report = problems.in('site.yaml');
+  if (!bytes) {
+    report.error(WHOLE_FILE, {
+      rule: 'site-missing',
+      message: 'there is no site.yaml, which says who publishes',
+      remedy: 'Create it with the keys name, base, language and licence.',
+    });
+    return {};
+  }
+  const yaml = readYaml(bytes, report);
+  const site = yaml && checkYaml(yaml, siteFile, report);
+  if (!site) return {};
+  return {
+    name: site.name,
+    base: site.base,
+    language: site.language,
+    licence: site.licence,
+    contact: site.contact ?? null,
+    units: site.units ?? 'metric',
+    onProblem: site.on_problem ?? 'stop',
+    notices: site.notices ?? [],
+    paper: site.paper ?? 'a4',
+    regenerateBelow: site.regenerate_below ?? null,
+    groupSince: site.group_since ?? null,
+  };
+}

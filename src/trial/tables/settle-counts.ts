@@ -1,0 +1,89 @@
+import { shown } from '../text/shown.ts';
+import type { Count, Sowing } from '../trial.ts';
+import type { TrialContext } from '../trial-context.ts';
+import { CATEGORIES, type Check } from './check.ts';
+import type { SowingNames } from './sowing-names.ts';
+
+/**
+ * Counts as totals so far, in the order of sowings.csv and of days, after the checks that need a sowing's
+ * whole history: totals that fall, more germinated (with the other categories) than sown, empty cells.
+ * With `counts: new` the new ones are added up; what a missed check left out is in the next one.
+ */
+export function settleCounts(checks: readonly Check[], names: SowingNames | null, context: TrialContext): Count[] {
+  const bySowing = Map.groupBy(checks, ({ sowing }) => sowing);
+  const ids = [...bySowing.keys()].toSorted((a, b) => (names?.order(a) ?? 0) - (names?.order(b) ?? 0));
+  return ids.flatMap((id) => {
+    const inOrder = (bySowing.get(id) ?? []).toSorted((a, b) => a.day - b.day);
+    noticeEmpty(inOrder, context);
+    return settleSowing(inOrder, names?.sowing(id) ?? null, context.counts);
+  });
+}
+
+function settleSowing(checks: readonly Check[], sowing: Sowing | null, counts: 'cumulative' | 'new'): Count[] {
+  let last: { readonly total: number; readonly day: number } | null = null;
+  return checks.map((check) => {
+    const before: number = last?.total ?? 0;
+    const total = check.germinated === null ? null : check.germinated + (counts === 'new' ? before : 0);
+    if (total !== null && last !== null && total < before) refuseFalling(check, before, last.day);
+    if (total !== null) last = { total, day: check.day };
+    refuseMoreThanSown(check, total ?? before, total, sowing);
+    return countOf(check, total);
+  });
+}
+
+function countOf({ empty: _empty, report: _report, place: _place, ...count }: Check, germinated: number | null): Count {
+  return { ...count, germinated };
+}
+
+function refuseFalling({ germinated, day, report, place }: Check, before: number, lastDay: number): void {
+  report.error(place('germinated'), {
+    rule: 'count-falls',
+    message: `found ${germinated} by day ${day}, fewer than the ${before} by day ${lastDay}: totals so far cannot fall`,
+    remedy:
+      'Correct the one that is off. If each count is only what came up since the last check, write "counts: new" under scoring in trial.yaml.',
+  });
+}
+
+function refuseMoreThanSown(check: Check, soFar: number, total: number | null, sowing: Sowing | null): void {
+  const { germinated, report, place } = check;
+  if (sowing?.seeds == null) return;
+  const { seeds, seedsByMass, id } = sowing;
+  const sown = seedsByMass ? `about ${seeds} seeds by mass` : `${seeds} seeds`;
+  const remedy = seedsByMass
+    ? `Look up the count, the mass of sowing ${shown(id)} in sowings.csv and seeds_per_gram of its lot.`
+    : `Look up the count, and the number of seeds of sowing ${shown(id)} in sowings.csv.`;
+  if (total !== null && total > seeds) {
+    const found = total === germinated ? `found ${germinated}` : `found ${germinated} new ones, ${total} in all`;
+    report.error(place('germinated'), {
+      rule: 'count-above-seeds',
+      message: `${found}, but ${sown} were sown in ${shown(id)}`,
+      remedy,
+    });
+    return;
+  }
+  const others = CATEGORIES.flatMap((category) =>
+    check[category] === null ? [] : [[category, check[category]] as const],
+  );
+  const sum = others.reduce((sum, [, number]) => sum + number, soFar);
+  const [largest] = others.toSorted(([, a], [, b]) => b - a);
+  if (sum <= seeds || !largest) return;
+  report.error(place(largest[0]), {
+    rule: 'categories-above-seeds',
+    message: `${soFar} germinated and ${others.map(([name, number]) => `${number} ${name}`).join(', ')} make ${sum}, but ${sown} were sown in ${shown(id)}`,
+    remedy: `${remedy} Each seed counts once.`,
+  });
+}
+
+/** Empty cells are named, except where they are checks still to come. */
+function noticeEmpty(checks: readonly Check[], { status }: TrialContext): void {
+  if (status === 'planned') return;
+  const lastFilled = checks.findLastIndex(({ germinated }) => germinated !== null);
+  checks.forEach(({ empty, report, place }, index) => {
+    if (!empty || (status === 'growing' && index > lastFilled)) return;
+    report.notice(place('germinated'), {
+      rule: 'empty-count',
+      message: 'the cell is empty and was read as not checked, which is not zero',
+      remedy: 'Write 0 where nothing had come up, or NC where it was not checked.',
+    });
+  });
+}

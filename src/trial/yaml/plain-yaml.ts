@@ -1,0 +1,66 @@
+import { isAlias, isMap, isScalar, isSeq, type Document, type Node } from 'yaml';
+import { fieldName } from './field-name.ts';
+
+/** What no file of ours needs: nesting or aliases without end, keys that are lists, tags. */
+export type YamlRefused = 'depth' | 'aliases' | 'key' | 'tag';
+
+const MOST_ALIASES = 100;
+const DEEPEST = 20;
+
+/** What stands in a YAML file, every value as the text that was written; empty values are left out. */
+export interface PlainYaml {
+  readonly value: unknown;
+  /** Offset of each key and list entry, by path (`outcomes[0].day`). */
+  readonly offsets: ReadonlyMap<string, number>;
+  readonly refused: readonly { readonly offset: number; readonly what: YamlRefused }[];
+}
+
+/**
+ * Turns a parsed document into plain values. Values stay text, so that id 007, cultivar 1.10 and
+ * accession 1e5 stay what they are; the schema decides what is a number.
+ */
+export function plainYaml(document: Document): PlainYaml {
+  const offsets = new Map<string, number>();
+  const refused: { offset: number; what: YamlRefused }[] = [];
+  let aliases = 0;
+
+  function plain(node: unknown, path: readonly PropertyKey[]): unknown {
+    if (isAlias(node)) {
+      aliases++;
+      const target = aliases > MOST_ALIASES ? undefined : node.resolve(document);
+      if (target !== undefined && path.length <= DEEPEST) return plain(target, path);
+      return refuse(node, 'aliases');
+    }
+    if (isScalar(node) && node.tag !== undefined) return refuse(node, 'tag');
+    if (isScalar(node)) return typeof node.value === 'string' && node.value.trim() !== '' ? node.value : undefined;
+    if (path.length > DEEPEST) return refuse(node as Node, 'depth');
+    if (isSeq(node)) {
+      return node.items.map((item, index) => {
+        locate([...path, index], item);
+        return plain(item, [...path, index]) ?? '';
+      });
+    }
+    if (!isMap(node)) return undefined;
+    return Object.fromEntries(
+      node.items.flatMap(({ key, value }) => {
+        if (!isScalar(key)) return refuse(key as Node, 'key') ?? [];
+        const name = String(key.value);
+        locate([...path, name], key);
+        const plainValue = plain(value, [...path, name]);
+        return plainValue === undefined ? [] : [[name, plainValue]];
+      }),
+    );
+  }
+
+  function locate(path: readonly PropertyKey[], node: unknown): void {
+    const offset = (node as Node | null)?.range?.[0];
+    const name = fieldName(path);
+    if (offset !== undefined && name !== null) offsets.set(name, offset);
+  }
+
+  function refuse(node: Node | null, what: YamlRefused): undefined {
+    refused.push({ offset: node?.range?.[0] ?? 0, what });
+  }
+
+  return { value: plain(document.contents, []), offsets, refused };
+}

@@ -1,0 +1,93 @@
+import { LineCounter, parseDocument, type Document } from 'yaml';
+import { WHOLE_FILE, type FileProblems, type Place } from '../file-problems.ts';
+import { decodeText } from '../text/decode-text.ts';
+import { refuseControlCharacter } from '../text/refuse-control-character.ts';
+import { fieldName } from './field-name.ts';
+import type { Refusal } from '../refusal.ts';
+import { plainYaml, type PlainYaml, type YamlRefused } from './plain-yaml.ts';
+import { yamlMistake } from './yaml-mistake.ts';
+
+export interface YamlFile {
+  /** Objects, lists and text; every value as it was written. An empty file is an empty object. */
+  readonly value: unknown;
+  readonly text: string;
+  readonly encoding: string;
+  /** Place of a key or list entry, else of the nearest thing around it. */
+  place(path: readonly PropertyKey[]): Place;
+}
+
+/** A YAML file as text values with places. Every mistake is reported; null where it cannot be read. */
+export function readYaml(bytes: Uint8Array, report: FileProblems): YamlFile | null {
+  const decoded = decodeText(bytes);
+  if ('rule' in decoded) {
+    report.error(WHOLE_FILE, decoded);
+    return null;
+  }
+  const { text, encoding } = decoded;
+  refuseControlCharacter(text, report);
+  if (report.hasErrors) return null;
+
+  const lines = new LineCounter();
+  const at = (offset: number): Place => {
+    const { line, col } = lines.linePos(Math.min(offset, text.length));
+    return { line: Math.max(line, 1), column: Math.max(col, 1), cell: null, field: null };
+  };
+  const document = parse(text, lines);
+  const plain = document && plainYaml(document);
+  if (!document || !plain) {
+    report.error(WHOLE_FILE, NOT_NEEDED.depth);
+    return null;
+  }
+  const mistakes = [...document.errors, ...document.warnings];
+  for (const line of new Set(mistakes.map(({ pos }) => at(pos[0]).line))) {
+    const first = mistakes.find(({ pos }) => at(pos[0]).line === line);
+    if (first) report.error(at(first.pos[0]), yamlMistake(first.code, first.message));
+  }
+  for (const { offset, what } of plain.refused) report.error(at(offset), NOT_NEEDED[what]);
+  if (report.hasErrors) return null;
+
+  return { value: plain.value ?? {}, text, encoding, place: placeIn(plain, at) };
+}
+
+const NOT_NEEDED: Readonly<Record<YamlRefused, Refusal>> = {
+  depth: {
+    rule: 'yaml',
+    message: 'lists and keys are nested too deeply',
+    remedy: 'Compare with the example in the description of the data format.',
+  },
+  aliases: {
+    rule: 'yaml',
+    message: 'an alias (*) leads nowhere, into itself, or is one of more than 100',
+    remedy: 'Write the text out, or put it into double quotes where it begins with a star.',
+  },
+  tag: {
+    rule: 'yaml',
+    message: 'a tag beginning with "!" stands here',
+    remedy: 'Put the value into double quotes.',
+  },
+  key: {
+    rule: 'yaml',
+    message: 'a key is a list or holds keys itself',
+    remedy: 'Write keys as plain words; put a text with brackets into double quotes.',
+  },
+};
+
+/** Null where the text is nested deeper than the parser can follow. */
+function parse(text: string, lineCounter: LineCounter): Document | null {
+  try {
+    return parseDocument(text, { schema: 'failsafe', lineCounter, prettyErrors: false, logLevel: 'silent' });
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+function placeIn({ offsets }: PlainYaml, at: (offset: number) => Place): YamlFile['place'] {
+  return (path) => {
+    for (let length = path.length; length > 0; length--) {
+      const offset = offsets.get(fieldName(path.slice(0, length)) ?? '');
+      if (offset !== undefined) return { ...at(offset), field: fieldName(path) };
+    }
+    return { ...at(0), field: fieldName(path) };
+  };
+}
