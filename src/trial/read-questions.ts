@@ -1,19 +1,19 @@
-import type { FileProblems } from './file-problems.ts';
+import type { FileProblems, Place } from './file-problems.ts';
 import { questionsFile } from './schema/questions.ts';
 import { unknownName } from './text/unknown-name.ts';
-import type { Question } from './trial.ts';
+import type { Question, Trial } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
 import { readYaml } from './yaml/read-yaml.ts';
 
 /**
  * questions.yaml: questions that several trials answer. Null where there are errors.
  *
- * @param trials ids of the trials there are; an unknown one is reported
+ * @param trials trials by id, null for one with errors; what a question names and is not there is reported
  */
 export function readQuestions(
   bytes: Uint8Array,
   report: FileProblems,
-  trials?: ReadonlySet<string>,
+  trials?: ReadonlyMap<string, Trial | null>,
 ): Record<string, Question> | null {
   const yaml = readYaml(bytes, report);
   const checked = yaml && checkYaml(yaml, questionsFile, report);
@@ -28,10 +28,9 @@ export function readQuestions(
       measure: question.measure,
       matters: question.matters ?? null,
       trials: question.trials.map((entry, index) => {
+        const place = (key?: string) => yaml.place([id, 'trials', index, ...(key ? [key] : [])]);
         const { trial, outcome, lot, treatment, control } = typeof entry === 'string' ? { trial: entry } : entry;
-        if (trials && !trials.has(trial)) {
-          report.error(yaml.place([id, 'trials', index]), unknownName('trial', trial, 'trials/', trials));
-        }
+        if (trials) refuseUnknown({ trial, outcome, lot, treatment, control }, trials, place);
         return {
           trial,
           outcome: outcome ?? null,
@@ -43,4 +42,27 @@ export function readQuestions(
     },
   ]);
   return Object.fromEntries(questions);
+
+  function refuseUnknown(
+    { trial: id, ...named }: Partial<Question['trials'][number]> & { readonly trial: string },
+    trials: ReadonlyMap<string, Trial | null>,
+    place: (key?: string) => Place,
+  ): void {
+    if (!trials.has(id)) report.error(place(), unknownName('trial', id, 'trials/', trials.keys()));
+    const trial = trials.get(id);
+    if (!trial) return;
+    const known = {
+      outcome: trial.outcomes,
+      lot: trial.lots,
+      treatment: trial.treatments,
+      control: trial.treatments,
+    };
+    for (const key of ['outcome', 'lot', 'treatment', 'control'] as const) {
+      const name = named[key];
+      const ids = known[key].map((entry) => entry.id);
+      // Where a trial lists no outcomes, analysis makes them up: their ids are not known here.
+      if (!name || ids.length === 0 || ids.includes(name)) continue;
+      report.error(place(key), unknownName(key === 'control' ? 'treatment' : key, name, `the trial ${id}`, ids));
+    }
+  }
 }

@@ -5,7 +5,7 @@ import { readLots } from './read-lots.ts';
 import { readPeople } from './read-people.ts';
 import { readQuestions } from './read-questions.ts';
 import { siteFile } from './schema/site.ts';
-import type { Site } from './trial.ts';
+import type { Site, Trial } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
 import { readYaml } from './yaml/read-yaml.ts';
 
@@ -32,13 +32,13 @@ export const DEFAULT_SITE: Site = {
  *
  * @param files bytes by name within the content folder
  * @param folder path of the content folder as shown in problems
- * @param trials ids of the trials there are, where questions are to be checked against them
+ * @param trials trials by id, null for one with errors, where questions are to be checked against them
  * @returns the site, with defaults in place of what could not be read; problems say so
  */
 export function readSite(
   files: ReadonlyMap<string, Uint8Array>,
   folder: string,
-  trials?: ReadonlySet<string>,
+  trials?: ReadonlyMap<string, Trial | null>,
 ): { readonly site: Site; readonly problems: readonly Problem[] } {
   const problems = new FolderProblems(folder);
   const bytesOf = (name: string) => files.get(name);

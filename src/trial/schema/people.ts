@@ -20,7 +20,10 @@ const orcid = z
   });
 
 function checkDigit(text: string): string {
-  const sum = Array.from(text.replaceAll('-', '').slice(0, -1)).reduce((total, digit) => (total + Number(digit)) * 2, 0);
+  const sum = Array.from(text.replaceAll('-', '').slice(0, -1)).reduce(
+    (total, digit) => (total + Number(digit)) * 2,
+    0,
+  );
   const digit = (12 - (sum % 11)) % 11;
   return digit === 10 ? 'X' : String(digit);
 }

@@ -1,0 +1,33 @@
+import type { Problem } from '../trial/problem.ts';
+import { problemText } from '../trial/problem-text.ts';
+
+/** What `check --json` prints. */
+export interface CheckJson {
+  readonly format: 'fairsown-check/1';
+  readonly problems: readonly Problem[];
+  readonly errors: number;
+  readonly warnings: number;
+}
+
+/** What `check` says: one problem a block and a closing count, or the same as JSON. */
+export function checkReport(
+  problems: readonly Problem[],
+  trials: number,
+): { readonly json: CheckJson; readonly text: string } {
+  const number = (level: Problem['level']) => problems.filter((problem) => problem.level === level).length;
+  const [errors, warnings, notices] = [number('error'), number('warning'), number('notice')];
+  const counted = [
+    plural(errors, 'error'),
+    plural(warnings, 'warning'),
+    ...(notices > 0 ? [plural(notices, 'notice')] : []),
+  ];
+  const closing = `${plural(trials, 'trial')} read: ${counted.join(', ')}.`;
+  return {
+    json: { format: 'fairsown-check/1', problems, errors, warnings },
+    text: [...problems.map(problemText), closing].join('\n\n') + '\n',
+  };
+}
+
+function plural(count: number, noun: string): string {
+  return `${count === 0 ? 'no' : count} ${noun}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,84 @@
+import { lstat, readdir, realpath } from 'node:fs/promises';
+import { join, resolve, sep } from 'node:path';
+import { WHOLE_FILE } from '../trial/file-problems.ts';
+import { FolderProblems } from '../trial/folder-problems.ts';
+import type { Problem } from '../trial/problem.ts';
+import { DEFAULT_SITE } from '../trial/read-site.ts';
+import type { Site } from '../trial/trial.ts';
+import { checkAliases } from './check-aliases.ts';
+import { readSiteFolder } from './read-site-folder.ts';
+import { readTrialFolder, type TrialFolder } from './read-trial-folder.ts';
+import { shownPath } from './shown-path.ts';
+
+/** A content folder, read and checked. */
+export interface Content {
+  /** Path as shown in problems. */
+  readonly folder: string;
+  readonly site: Site;
+  /** One entry a folder under trials/, sorted by name. */
+  readonly trials: readonly TrialFolder[];
+  /** Problems of the folder and the site files; those of each trial stand with it. */
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads and checks a whole content folder: the site files and every trial. Never throws for what stands in
+ * the files; everything there is to say is in the problems.
+ *
+ * @param progress told before each trial is read
+ */
+export async function readContent(
+  path: string,
+  progress: (trial: string, index: number, total: number) => void = () => {},
+): Promise<Content> {
+  const absolute = resolve(path);
+  const folder = shownPath(absolute);
+  const problems = new FolderProblems(folder);
+  const names = await readdir(absolute).catch(() => null);
+  if (names === null) {
+    problems.in('').error(WHOLE_FILE, {
+      rule: 'folder-missing',
+      message: 'there is no such content folder',
+      remedy: 'Name it with --content or FAIRSOWN_CONTENT; without either it is "content".',
+    });
+    return { folder, site: DEFAULT_SITE, trials: [], problems: problems.problems };
+  }
+
+  const { site } = await readSiteFolder(absolute);
+  const ids = await trialNames(absolute, problems);
+  const trials: TrialFolder[] = [];
+  for (const [index, id] of ids.entries()) {
+    progress(id, index, ids.length);
+    trials.push(await readTrialFolder(join(absolute, 'trials', id), site));
+  }
+  const checked = checkAliases(trials);
+  // Read again, now that the trials are known that questions name.
+  const again = await readSiteFolder(absolute, new Map(checked.map(({ id, trial }) => [id, trial])));
+  return { folder, site: again.site, trials: checked, problems: [...problems.problems, ...again.problems] };
+}
+
+/** Folders under trials/; a link that leads out of the content folder is reported and left alone. */
+async function trialNames(content: string, problems: FolderProblems): Promise<string[]> {
+  const names = await readdir(join(content, 'trials')).catch(() => []);
+  const root = await realpath(content);
+  const found: string[] = [];
+  for (const name of names.toSorted()) {
+    if (name.startsWith('.')) continue;
+    const target = await realpath(join(content, 'trials', name)).catch(() => null);
+    if (target === null || !target.startsWith(root + sep)) {
+      problems.in(`trials/${name}`).error(WHOLE_FILE, {
+        rule: 'link-outside',
+        message: 'this is a link that leads out of the content folder, or nowhere',
+        remedy: 'Put the trial itself here.',
+      });
+    } else if ((await lstat(target)).isDirectory()) found.push(name);
+    else {
+      problems.in(`trials/${name}`).warning(WHOLE_FILE, {
+        rule: 'unknown-file',
+        message: 'nothing reads a file here',
+        remedy: "Each trial is a folder; put the file into its trial's folder.",
+      });
+    }
+  }
+  return found;
+}

@@ -1,0 +1,68 @@
+import { readdir } from 'node:fs/promises';
+import { basename, dirname, resolve } from 'node:path';
+import { DATA_FILES } from '../trial/check-folder.ts';
+import { WHOLE_FILE } from '../trial/file-problems.ts';
+import { FolderProblems } from '../trial/folder-problems.ts';
+import type { Problem } from '../trial/problem.ts';
+import { DEFAULT_SITE } from '../trial/read-site.ts';
+import { readTrial } from '../trial/read-trial.ts';
+import type { Site, Trial } from '../trial/trial.ts';
+import { readFolder } from './read-folder.ts';
+import { readSiteFolder } from './read-site-folder.ts';
+import { shownPath } from './shown-path.ts';
+
+export interface TrialFolder {
+  /** The folder's name. */
+  readonly id: string;
+  /** Path as shown in problems. */
+  readonly folder: string;
+  /** Null where an error stands among the problems. */
+  readonly trial: Trial | null;
+  readonly problems: readonly Problem[];
+  /** Bytes by name; of pictures and of files that nothing reads the name only. */
+  readonly files: ReadonlyMap<string, Uint8Array>;
+}
+
+/**
+ * Reads and checks one trial's folder, wherever it is.
+ *
+ * @param site where it is not given: that of the content folder two levels up, if there is one, whose
+ *   problems then come first; else a site that knows nobody and no lots
+ */
+export async function readTrialFolder(path: string, site?: Site): Promise<TrialFolder> {
+  const absolute = resolve(path);
+  const folder = shownPath(absolute);
+  const problems = new FolderProblems(folder);
+  const id = basename(absolute);
+  if (!(await exists(absolute))) {
+    problems.in('').error(WHOLE_FILE, {
+      rule: 'folder-missing',
+      message: 'there is no such folder',
+      remedy: 'Look the path up; a trial is a folder with trial.yaml in it.',
+    });
+    return { id, folder, trial: null, problems: problems.problems, files: new Map() };
+  }
+
+  const files = await readFolder(absolute, ['photos', 'sheets'], isRead, problems);
+  const around = site === undefined ? await siteAround(absolute) : { site, problems: [] };
+  const { trial, problems: found } = readTrial({ id, folder, files, site: around.site });
+  const siteErrors = around.problems.filter(({ level }) => level === 'error');
+  const broken = problems.hasErrors || siteErrors.length > 0;
+  return { id, folder, trial: broken ? null : trial, problems: [...siteErrors, ...problems.problems, ...found], files };
+}
+
+const isRead = (name: string) =>
+  DATA_FILES.includes(name) || name === 'photos/captions.yaml' || name === 'report.mdx' || name === 'report.md';
+
+async function siteAround(trial: string): Promise<{ readonly site: Site; readonly problems: readonly Problem[] }> {
+  const content = dirname(dirname(trial));
+  const names = (await exists(content)) ? await readdir(content) : [];
+  return names.includes('site.yaml') ? readSiteFolder(content) : { site: DEFAULT_SITE, problems: [] };
+}
+
+async function exists(folder: string): Promise<boolean> {
+  return readdir(folder).then(
+    () => true,
+    () => false,
+  );
+}
