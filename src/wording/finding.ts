@@ -1,9 +1,9 @@
 import type { Analysis, Caveat, Comparison, Group, Range, Result } from '../analysis/analysis.ts';
+import { appliesTo } from '../analysis/caveats/applies-to.ts';
 import { fixedBeforehand } from '../analysis/fixed-beforehand.ts';
 import { fixedOn } from '../analysis/fixed-on.ts';
 import type { Trial } from '../trial/trial.ts';
 import { amount, type Amount } from './amount.ts';
-import { caveatsOf } from './caveats-of.ts';
 import { digitsFor } from './digits-for.ts';
 import { findingCase, type FindingCase } from './finding-case.ts';
 import { groupsOf } from './groups-of.ts';
@@ -39,7 +39,7 @@ export interface Facts {
 
 /** Chooses the sentence for one comparison (wording.md, "Result of a comparison") and rounds its numbers. */
 export function finding(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): Facts {
-  const caveats = caveatsOf(analysis, result, comparison);
+  const caveats = analysis.caveats.filter((caveat) => appliesTo(caveat, result, comparison));
   const margin = comparison.equivalence?.margin ?? result.matters;
   const fixing = fixedOn(trial);
   const range = rangeToPrint(comparison, margin);

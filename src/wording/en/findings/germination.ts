@@ -37,8 +37,9 @@ export function germination(s: Saying): string {
 /** "88 of 100 against 62 of 100 (264 of 300 seeds and 186 of 300; 6 and 6 trays)"; pooled: the difference alone. */
 function shares({ facts, estimate, units }: Saying): string {
   const { treatment, control } = facts.groups;
-  const [b, a] = [treatment && shareText(treatment), control && shareText(control)];
-  return b && a ? `${b} against ${a} (${rawCounts(facts)}${units})` : `${estimate} (${units})`;
+  if (treatment?.estimate == null || control?.estimate == null) return `${estimate} (${units})`;
+  const [b, a] = [shareText({ estimate: treatment.estimate }), shareText({ estimate: control.estimate })];
+  return `${b} against ${a} (${rawCounts(facts)}${units})`;
 }
 
 /** "Sealed jar: 4 more per 100"; "the counts were level" where they were. */

@@ -1,0 +1,40 @@
+import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import { saying, type Saying } from './findings/saying.ts';
+import { lotName } from './lot-name.ts';
+import { storedText } from './stored-text.ts';
+import { verdictMark } from './verdict-mark.ts';
+
+/** The finding in one short line: "Sealed jar: 12 more per 100 (3 to 21 more)"; it claims no more than the sentence. */
+export function headline(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string {
+  const { lot, stored } = comparison;
+  const pieces = saying(trial, analysis, result, comparison);
+  const where = trial.lots.length > 1 ? `, ${lot === 'all' ? 'all lots together' : lotName(trial, lot)}` : '';
+  const when = stored === null ? '' : `, stored ${storedText(stored)}`;
+  return `${pieces.name}${where}${when}: ${finding(pieces, verdictMark(result, comparison).words)}`;
+}
+
+function finding({ facts, estimate, range, bareRange, probably, units, margin }: Saying, mark: string): string {
+  switch (facts.case) {
+    case 'matters':
+    case 'different':
+    case 'small-not-agreed':
+      return facts.coarse && facts.case === 'different'
+        ? `${mark}, by how long is not known`
+        : `${probably}${estimate} (${bareRange})`;
+    case 'small':
+    case 'same':
+      return `${probably}alike within ${margin} (${bareRange})`;
+    case 'cause-unclear':
+    case 'same-cause-unclear':
+      return `${estimate} (${bareRange}), cause unclear`;
+    case 'untestable':
+      return `${mark}, ${units}`;
+    case 'unclear':
+    case 'likeness-not-agreed':
+      return range === null ? mark : `${mark} (${range})`;
+    case 'hardly-any':
+    case 'no-number':
+      return mark;
+  }
+}
