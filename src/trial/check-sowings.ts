@@ -49,17 +49,18 @@ export function checkSowings({ trialYaml, tables, context, files }: Records, pro
       remedy: 'Put key.csv into the folder once the last count is done.',
     });
   }
-  const counted = new Set(tables.counts.filter(({ germinated }) => germinated !== null).map(({ sowing }) => sowing));
+  const counted = new Set(tables.counts.map(({ sowing }) => sowing));
   const left = new Set(tables.events.filter(({ action }) => action === 'left-out').flatMap(({ sowings }) => sowings));
-  if (status !== 'finished' || counted.size === 0) return;
+  if (status !== 'finished' || counted.size === 0 || problems.in('counts.csv').hasErrors) return;
   for (const { id, line } of tables.sowings) {
     if (counted.has(id) || left.has(id)) continue;
     problems.in('sowings.csv').warning(
       { line, column: 1, cell: null, field: 'sowing' },
       {
         rule: 'never-counted',
-        message: `sowing ${shown(id)} has no count`,
-        remedy: 'Add its counts, or say in trial.yaml, under deviations, what became of it.',
+        message: `sowing ${shown(id)} stands in no row of counts.csv`,
+        remedy:
+          'Add its counts, or NC where it was not checked; say in trial.yaml, under deviations, what became of it.',
       },
     );
   }

@@ -22,7 +22,7 @@ export function decimalMark(table: Table, numeric: readonly Heading[]): '.' | ',
           message: `numbers in this file use both decimal points and decimal commas; found "${text}" after the other kind`,
           remedy: 'Use one of the two throughout the file.',
         });
-        return null;
+        return ',';
       }
     }
   }

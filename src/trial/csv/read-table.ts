@@ -68,6 +68,7 @@ export function readTable(name: string, bytes: Uint8Array, report: FileProblems)
     return null;
   }
   const headings = readHeadings(head, body, report);
+  if (report.hasErrors) return null; // rows below such headings would only be misread
   const width = Math.max(0, ...headings.map(({ index }) => index + 1));
   const tableRows = body.map((row) => readRow(row, headings, width, report));
   return { name, report, headings, rows: tableRows, encoding: decoded.encoding, separator };
@@ -91,31 +92,36 @@ function tooManyCells(text: string, separator: Separator): boolean {
 
 function readHeadings(head: LocatedRow, body: readonly LocatedRow[], report: FileProblems): Heading[] {
   const headings: Heading[] = [];
-  const lastFilled = (cells: readonly Cell[]) => cells.findLastIndex(({ text }) => text.trim() !== '');
-  const width = lastFilled(head.cells) + 1;
-  const filledBelow = new Set<number>();
-  for (const { cells } of body) cells.forEach(({ text }, index) => text.trim() !== '' && filledBelow.add(index));
-
-  for (let index = 0; index < width; index++) {
-    const written = head.cells[index]?.text ?? '';
-    const place = head.place(index, null);
-    if (/[\r\n]/.test(written.trim())) {
-      report.error(place, {
+  const bare: number[] = [];
+  for (let index = 0; index < columnCount(head, body); index++) {
+    const written = head.cells[index]?.text.trim() ?? '';
+    if (/[\r\n]/.test(written)) {
+      report.error(head.place(index, null), {
         rule: 'two-line-heading',
         message: `the heading ${shown(written)} runs over two lines`,
         remedy: 'Write each heading in one line of one cell, such as "day 3".',
       });
-    } else if (written.trim() !== '') {
-      headings.push(readHeading(written, index, place));
-    } else if (filledBelow.has(index)) {
-      report.error(place, {
-        rule: 'heading-missing',
-        message: 'this column has values but no heading, as happens with merged heading cells',
-        remedy: 'Unmerge the headings and give every column its own, in one row.',
-      });
-    }
+    } else if (written !== '') headings.push(readHeading(written, index, head.place(index, null)));
+    else if (body.some(({ cells }) => (cells[index]?.text.trim() ?? '') !== '')) bare.push(index);
+  }
+  const [first] = bare;
+  if (first !== undefined) {
+    const named = bare.map((index) => cellName(index, 1).slice(0, -1)).join(', ');
+    report.error(head.place(first, null), {
+      rule: 'heading-missing',
+      message: `${bare.length === 1 ? `column ${named} has` : `columns ${named} have`} values but no heading, as happens with merged cells and with titles above a table`,
+      remedy: 'Delete rows above the headings, unmerge cells, and give every column its own heading in one row.',
+    });
   }
   return headings;
+}
+
+/** Columns that the table means to have: those of the heading row, and any that most rows fill. */
+function columnCount(head: LocatedRow, body: readonly LocatedRow[]): number {
+  const widths = body
+    .map(({ cells }) => cells.findLastIndex(({ text }) => text.trim() !== '') + 1)
+    .toSorted((a, b) => a - b);
+  return Math.max(head.cells.length, widths[Math.floor((widths.length - 1) / 2)] ?? 0);
 }
 
 function readRow(row: LocatedRow, headings: readonly Heading[], width: number, report: FileProblems): TableRow {
@@ -125,14 +131,14 @@ function readRow(row: LocatedRow, headings: readonly Heading[], width: number, r
   if (filled > width) {
     report.error(row.place(width, null), {
       rule: 'row-too-long',
-      message: `this row has ${filled} cells and there are ${width} headings`,
+      message: `this row has ${filled} cells and there ${width === 1 ? 'is 1 heading' : `are ${width} headings`}`,
       remedy:
         'Look for a comma inside a number or a note: write decimals with a point and put notes into quotation marks.',
     });
   } else if (broken) {
     report.error(row.place(cells.length, null), {
       rule: 'row-too-short',
-      message: `this row has ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} and there are ${width} headings`,
+      message: `this row has ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} and there ${width === 1 ? 'is 1 heading' : `are ${width} headings`}`,
       remedy: 'Give every column its cell, also the empty ones, or save the table again from a spreadsheet.',
     });
   }

@@ -15,8 +15,10 @@ export const massInGrams = () => numberField({ what: 'a mass', example: '1.5', m
 
 export const sowingName = () => nameField().describe('Id or label of the sowing');
 
+const DATES = 'Give dates in a column "date", such as 2026-04-12, or the days since sowing here.';
+
 export const when = {
-  day: numberField({ what: 'a day after sowing', example: '8', min: 0, max: 10_000 })
+  day: numberField({ what: 'a day after sowing', example: '8', min: 0, max: 10_000, forDates: DATES })
     .nullish()
     .describe('Days since sowing; or give date'),
   date: dateField().nullish().describe('Date, in place of day'),

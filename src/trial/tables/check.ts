@@ -1,19 +1,20 @@
-import type { FileProblems, Place } from '../file-problems.ts';
+import type { Refusal } from '../refusal.ts';
 import type { Count } from '../trial.ts';
 
 export const CATEGORIES = ['abnormal', 'hard', 'fresh', 'dead'] as const;
 type Categories = Pick<Count, (typeof CATEGORIES)[number]>;
 
 /**
- * One check of one sowing as written, with the places of its cells. `germinated` is a total so far, or
+ * One check of one sowing as written, with a way to speak about its cells. `germinated` is a total so far, or
  * the new ones since the last check.
  */
 export interface Check extends Count {
   /** The cell was empty, rather than NC. */
   readonly empty: boolean;
-  readonly report: FileProblems;
-  /** Place of the cell of `germinated` or of a category. */
-  place(field: string): Place;
+  /** Reports something about the cell of `germinated` or of a category, in whatever file it stands. */
+  say(level: 'error' | 'warning' | 'notice', field: string, refusal: Refusal): void;
+  /** Address of the cell of `germinated`. */
+  readonly cell: string | null;
 }
 
 /** The categories of a row, null where the table does not have them. */

@@ -16,7 +16,7 @@ export function mergeFates(counts: readonly Check[], fates: readonly Check[]): C
     fateOf.delete(key(count));
     for (const category of CATEGORIES) {
       if (count[category] === null || fate[category] === null || count[category] === fate[category]) continue;
-      fate.report.error(fate.place(category), {
+      fate.say('error', category, {
         rule: 'given-twice',
         message: `found ${fate[category]} ${category} seeds here and ${count[category]} in line ${count.line} of ${count.file}`,
         remedy: 'Keep the right number, and give it in one file only.',
@@ -27,7 +27,10 @@ export function mergeFates(counts: readonly Check[], fates: readonly Check[]): C
       ...Object.fromEntries(CATEGORIES.map((category) => [category, count[category] ?? fate[category]])),
       scorer: count.scorer ?? fate.scorer,
       note: [count.note, fate.note].filter((text) => text !== null).join('; ') || null,
-      place: (field) => (CATEGORIES.some((category) => category === field) && fate ? fate : count).place(field),
+      say: (level, field, refusal) => {
+        const fromFate = CATEGORIES.some((category) => category === field && count[category] === null);
+        (fromFate ? fate : count).say(level, field, refusal);
+      },
     };
   });
   return [...merged, ...fateOf.values()];

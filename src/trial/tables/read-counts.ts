@@ -48,8 +48,8 @@ function readLongCounts(table: Table, names: SowingNames | null): ReadChecks | n
         file: table.name,
         line: row.line,
         empty: germinated === null && row.text('germinated') === '',
-        report,
-        place: row.place,
+        say: (level, field, refusal) => report[level](row.place(field), refusal),
+        cell: row.place('germinated').cell,
       },
     ];
   });

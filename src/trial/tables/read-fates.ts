@@ -32,8 +32,8 @@ export function readFates(bytes: Uint8Array, report: FileProblems, names: Sowing
         file: table.name,
         line: row.line,
         empty: false,
-        report,
-        place: row.place,
+        say: (level, field, refusal) => report[level](row.place(field), refusal),
+        cell: row.place('germinated').cell,
       },
     ];
   });

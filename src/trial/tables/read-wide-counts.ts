@@ -48,8 +48,8 @@ export function readWideCounts(table: Table, names: SowingNames | null): ReadChe
         file: table.name,
         line: row.line,
         empty: germinated === null && row.textOf(heading).trim() === '',
-        report,
-        place: () => place,
+        say: (level, _field, refusal) => report[level](place, refusal),
+        cell: place.cell,
       },
     ];
   }

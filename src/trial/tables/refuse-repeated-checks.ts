@@ -11,12 +11,11 @@ export function refuseRepeatedChecks(checks: readonly Check[]): void {
       seen.set(key, check);
       continue;
     }
-    const where =
-      first.line === check.line ? `cell ${first.place('germinated').cell} already` : `line ${first.line} already`;
-    check.report.error(check.place('sowing'), {
+    const where = first.line === check.line ? `cell ${first.cell} already` : `line ${first.line} already`;
+    check.say('error', 'sowing', {
       rule: 'repeated-check',
       message: `sowing ${shown(check.sowing)} was checked on day ${check.day} in ${where}`,
-      remedy: 'Keep the row that is right; two people who counted the same tray on one day go into different notes.',
+      remedy: 'Keep the one that is right and take the other out.',
     });
   }
 }

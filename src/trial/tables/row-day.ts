@@ -28,7 +28,7 @@ export function rowDay(row: ReadRow<When>, sowing: Sowing | null, report: FilePr
   const { day = null, date = null } = row.data ?? {};
   if (date === null) {
     if (day === null && row.data) {
-      report.error(row.place('day'), {
+      report.error(row.place(row.place('day').cell === null ? 'date' : 'day'), {
         rule: 'missing',
         message: 'is missing',
         remedy: 'Give the days since sowing, or a date in a column "date".',

@@ -21,22 +21,23 @@ export function settleCounts(checks: readonly Check[], names: SowingNames | null
 
 function settleSowing(checks: readonly Check[], sowing: Sowing | null, counts: 'cumulative' | 'new'): Count[] {
   let last: { readonly total: number; readonly day: number } | null = null;
-  return checks.map((check) => {
+  return checks.map((check, index) => {
     const before: number = last?.total ?? 0;
     const total = check.germinated === null ? null : check.germinated + (counts === 'new' ? before : 0);
     if (total !== null && last !== null && total < before) refuseFalling(check, before, last.day);
     if (total !== null) last = { total, day: check.day };
+    warnFalling(check, checks.slice(0, index));
     refuseMoreThanSown(check, total ?? before, total, sowing);
     return countOf(check, total);
   });
 }
 
-function countOf({ empty: _empty, report: _report, place: _place, ...count }: Check, germinated: number | null): Count {
+function countOf({ empty: _empty, say: _say, cell: _cell, ...count }: Check, germinated: number | null): Count {
   return { ...count, germinated };
 }
 
-function refuseFalling({ germinated, day, report, place }: Check, before: number, lastDay: number): void {
-  report.error(place('germinated'), {
+function refuseFalling({ germinated, day, say }: Check, before: number, lastDay: number): void {
+  say('error', 'germinated', {
     rule: 'count-falls',
     message: `found ${germinated} by day ${day}, fewer than the ${before} by day ${lastDay}: totals so far cannot fall`,
     remedy:
@@ -44,8 +45,22 @@ function refuseFalling({ germinated, day, report, place }: Check, before: number
   });
 }
 
+/** Abnormal seedlings and dead seeds stay so; hard and fresh ones may still germinate. */
+function warnFalling(check: Check, earlier: readonly Check[]): void {
+  for (const category of ['abnormal', 'dead'] as const) {
+    const before = earlier.findLast((other) => other[category] !== null);
+    const [now, then] = [check[category], before?.[category] ?? null];
+    if (now === null || then === null || now >= then) continue;
+    check.say('warning', category, {
+      rule: 'category-falls',
+      message: `found ${now} by day ${check.day}, fewer than the ${then} by day ${before?.day}`,
+      remedy: 'Categories are totals as of that day: correct the one that is off, or say in a note why it fell.',
+    });
+  }
+}
+
 function refuseMoreThanSown(check: Check, soFar: number, total: number | null, sowing: Sowing | null): void {
-  const { germinated, report, place } = check;
+  const { germinated, say } = check;
   if (sowing?.seeds == null) return;
   const { seeds, seedsByMass, id } = sowing;
   const sown = seedsByMass ? `about ${seeds} seeds by mass` : `${seeds} seeds`;
@@ -54,7 +69,7 @@ function refuseMoreThanSown(check: Check, soFar: number, total: number | null, s
     : `Look up the count, and the number of seeds of sowing ${shown(id)} in sowings.csv.`;
   if (total !== null && total > seeds) {
     const found = total === germinated ? `found ${germinated}` : `found ${germinated} new ones, ${total} in all`;
-    report.error(place('germinated'), {
+    say('error', 'germinated', {
       rule: 'count-above-seeds',
       message: `${found}, but ${sown} were sown in ${shown(id)}`,
       remedy,
@@ -67,7 +82,7 @@ function refuseMoreThanSown(check: Check, soFar: number, total: number | null, s
   const sum = others.reduce((sum, [, number]) => sum + number, soFar);
   const [largest] = others.toSorted(([, a], [, b]) => b - a);
   if (sum <= seeds || !largest) return;
-  report.error(place(largest[0]), {
+  say('error', largest[0], {
     rule: 'categories-above-seeds',
     message: `${soFar} germinated and ${others.map(([name, number]) => `${number} ${name}`).join(', ')} make ${sum}, but ${sown} were sown in ${shown(id)}`,
     remedy: `${remedy} Each seed counts once.`,
@@ -78,9 +93,9 @@ function refuseMoreThanSown(check: Check, soFar: number, total: number | null, s
 function noticeEmpty(checks: readonly Check[], { status }: TrialContext): void {
   if (status === 'planned') return;
   const lastFilled = checks.findLastIndex(({ germinated }) => germinated !== null);
-  checks.forEach(({ empty, report, place }, index) => {
+  checks.forEach(({ empty, say }, index) => {
     if (!empty || (status === 'growing' && index > lastFilled)) return;
-    report.notice(place('germinated'), {
+    say('notice', 'germinated', {
       rule: 'empty-count',
       message: 'the cell is empty and was read as not checked, which is not zero',
       remedy: 'Write 0 where nothing had come up, or NC where it was not checked.',

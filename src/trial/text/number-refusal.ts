@@ -9,6 +9,8 @@ export interface NumberKind {
   /** Smallest value allowed. */
   readonly min?: number;
   readonly max?: number;
+  /** Where a date belongs that was written here, as a remedy. */
+  readonly forDates?: string;
 }
 
 /** Each habit of writing numbers that cannot be read as one number: rule, pattern, why, how to mend it. */
@@ -53,7 +55,7 @@ const HABITS: readonly (readonly [rule: string, pattern: RegExp, why: string, re
 ];
 
 /** Why this text is not a number of the kind that belongs here, or null where it is one. Decimals by point. */
-export function numberRefusal(text: string, { what, example, whole, min, max }: NumberKind): Refusal | null {
+export function numberRefusal(text: string, { what, example, whole, min, max, forDates }: NumberKind): Refusal | null {
   const refuse = (rule: string, why: string, remedy: string): Refusal => ({
     rule,
     message: `expected ${what}, such as ${example}; found ${shown(text)}${why}`,
@@ -67,7 +69,8 @@ export function numberRefusal(text: string, { what, example, whole, min, max }: 
       '',
       'Write digits only, or NC where it was not checked.',
     ];
-    return refuse(rule, why, remedy);
+    const isDay = rule === 'date-in-number' && forDates !== undefined;
+    return isDay ? refuse(rule, ', a date', forDates) : refuse(rule, why, remedy);
   }
   const value = Number(text);
   if (min !== undefined && value < min) {
