@@ -10,16 +10,17 @@ const FAR = 2.5;
  */
 export function differenceScale(rows: readonly Difference[]): Scale {
   const always = [0];
+  const limits: number[] = [];
   const reaches: number[] = [];
   for (const { result, comparison } of rows) {
-    const { estimate, interval, equivalence } = comparison;
-    const margin = equivalence?.margin ?? result.matters;
+    const { estimate, interval } = comparison;
     if (estimate !== null) always.push(estimate);
-    if (margin !== null) always.push(-margin, margin);
-    for (const limit of [interval?.lower, interval?.upper])
-      if (limit !== null && limit !== undefined) reaches.push(limit);
+    if (result.matters !== null) always.push(-result.matters, result.matters);
+    if (interval?.lower == null || interval.upper == null) continue;
+    limits.push(interval.lower, interval.upper);
+    reaches.push(Math.max(Math.abs(interval.lower), Math.abs(interval.upper)));
   }
-  const sizes = reaches.map(Math.abs).sort((a, b) => a - b);
-  const most = Math.max(FAR * (sizes[Math.floor(sizes.length / 2)] ?? 0), 1.2 * Math.max(...always.map(Math.abs)));
-  return niceScale([...always, ...reaches.map((limit) => Math.max(-most, Math.min(most, limit)))]);
+  const typical = reaches.sort((a, b) => a - b)[Math.floor((reaches.length - 1) / 2)] ?? 0;
+  const most = Math.max(FAR * typical, 1.2 * Math.max(...always.map(Math.abs)));
+  return niceScale([...always, ...limits.map((limit) => Math.max(-most, Math.min(most, limit)))]);
 }

@@ -7,12 +7,12 @@ import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
 import { checkDays, type Course } from './germination-course.ts';
 import { keepApart } from './keep-apart.ts';
-import { risers, share, stepLine, treads } from './step-line.ts';
+import { risers, share, shareText, stepLine, treads } from './step-line.ts';
 import { KEY_LAYERS, LEFT_OUT_DASH, THIN, treatmentKey } from './treatment-key.ts';
 import { treatmentStyle } from './treatment-style.ts';
 
 const LEFT = 32;
-const END = 26; // room for the last shares at the end of the lines
+const END = 36; // room for the last shares at the end of the lines
 const PLOT = { width: (WIDTH - 1.5 * LEFT) / 2 - END, height: 104 };
 const TITLE = 2 * LEADING + 6;
 const STEP = TITLE + PLOT.height + 30;
@@ -104,7 +104,7 @@ function wordsOf(
       const lines = fitText(words.treatmentLabel(trial, course.treatment), PLOT.width + END, SMALL, 2);
       return lines.map((text, index) => ({ x: left, y: top - 11 - (lines.length - 1 - index) * LEADING, text }));
     }),
-    ends: panels.flatMap(({ course, left, top, y }) => {
+    ends: panels.flatMap(({ course, top, x, y }) => {
       const ends = [...control, course].flatMap(({ together }) => together.at(-1) ?? []);
       const places = keepApart(
         ends.map((check) => y(share(check)) - top),
@@ -112,9 +112,9 @@ function wordsOf(
         PLOT.height,
       );
       return ends.map((check, index) => ({
-        x: left + PLOT.width + 7,
+        x: x(check.day) + 7,
         y: top + (places[index] ?? 0),
-        text: words.number(Math.round(share(check))),
+        text: shareText(check, words),
       }));
     }),
     axes: [

@@ -6,13 +6,14 @@ import { SMALL, WIDTH } from './chart-theme.ts';
 import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { checkDays, type Course } from './germination-course.ts';
 import { keepApart } from './keep-apart.ts';
-import { risers, share, stepLine, treads } from './step-line.ts';
+import { risers, share, shareText, stepLine, treads } from './step-line.ts';
 import { KEY_LAYERS, LEFT_OUT_DASH, THICK, THIN, treatmentKey } from './treatment-key.ts';
 import { treatmentStyle } from './treatment-style.ts';
 
-const SIDE = 34;
+const LEFT = 34;
+const RIGHT = 41; // room for the last share at the end of a line
 const TITLE = 36; // room for the title of the y axis, between key and plot
-const PLOT = { width: WIDTH - 2 * SIDE, height: 230 };
+const PLOT = { width: WIDTH - LEFT - RIGHT, height: 230 };
 
 /**
  * All treatments of a lot in one plot, under a key that shows each line as it is drawn.
@@ -28,7 +29,7 @@ export function germinationPlot(
   const days = checkDays(courses);
   const last = Math.max(1, ...days);
   const labelled = axisLabels(days, (day) => (day / last) * PLOT.width, words.number);
-  const key = treatmentKey(trial, courses, words, { x: -SIDE, width: WIDTH });
+  const key = treatmentKey(trial, courses, words, { x: -LEFT, width: WIDTH });
   const top = key.height + TITLE;
   const early = counted !== null && counted < last ? [counted] : [];
   const dayTitle = early.length
@@ -36,7 +37,7 @@ export function germinationPlot(
     : words.ui['chart.day'];
   return {
     ...PLOT,
-    padding: { left: SIDE, top, right: SIDE, bottom: 44 },
+    padding: { left: LEFT, top, right: RIGHT, bottom: 44 },
     params: [
       { name: 'days', value: days },
       { name: 'dayLabels', value: days.map((day) => (labelled.includes(day) ? words.number(day) : '')) },
@@ -47,9 +48,9 @@ export function germinationPlot(
       counted: early.map((day) => ({ day })),
       key: key.rows.map((row) => ({ ...row, y: row.y - top })),
       keyLeftOut: key.leftOut.map((row) => ({ ...row, y: row.y - top })),
-      title: [{ x: -SIDE, y: -14, text: words.ui['chart.germinated'] }],
+      title: [{ x: -LEFT, y: -14, text: words.ui['chart.germinated'] }],
       dayTitle: [{ x: PLOT.width / 2, y: PLOT.height + 40, text: dayTitle }],
-      ends: endsOf(courses, words),
+      ends: endsOf(courses, last, words),
     },
     layer: LAYERS,
   };
@@ -76,14 +77,14 @@ function linesOf(trial: Trial, courses: readonly Course[]) {
 }
 
 /** The last share of each treatment, written at the end of its line. */
-function endsOf(courses: readonly Course[], words: Words) {
+function endsOf(courses: readonly Course[], last: number, words: Words) {
   const ends = courses.flatMap(({ together }) => together.at(-1) ?? []);
   const wanted = ends.map((check) => (PLOT.height * (100 - share(check))) / 100);
   const y = keepApart(wanted, SMALL + 1, PLOT.height);
   return ends.map((check, index) => ({
-    x: PLOT.width + 9,
+    x: (check.day / last) * PLOT.width + 9,
     y: y[index],
-    text: words.number(Math.round(share(check))),
+    text: shareText(check, words),
   }));
 }
 

@@ -76,10 +76,12 @@ function weighedPairs(trial: Trial, analysis: Analysis): WeighedPair[] {
       const found = analysis.moisture.find((row) => row.lot === lot && isOf(row, weighed));
       if (!weighed.before || !weighed.after || found?.waterLost == null) return [];
       const { lower, upper } = found.waterLostRange ?? { lower: null, upper: null };
-      const { treatment, batch, repeat } = weighed;
       return [
         {
-          ...{ lot, treatment, batch, repeat },
+          lot,
+          treatment: weighed.treatment,
+          batch: weighed.batch,
+          repeat: weighed.repeat,
           before: seedIn(weighed.before),
           after: seedIn(weighed.after),
           left: 100 - found.waterLost,

@@ -1,5 +1,5 @@
 import type { Analysis, Comparison, Group, Interval, Result, UnitValue, Verdict } from '../../src/analysis/analysis.ts';
-import type { Trial } from '../../src/trial/trial.ts';
+import type { Measurement, Trial } from '../../src/trial/trial.ts';
 import { makeCount, makeLot, makeSowing, makeTreatment, makeTrial } from '../support/make-trial.ts';
 
 /**
@@ -218,7 +218,7 @@ export function inventHeights(treatments: readonly (readonly [label: string, mea
   const { trial } = invent({ treatments: treatments.map(([label]) => [label, 0.8]), trays });
   const draw = drawn(7);
   const bell = () => draw() + draw() + draw() - 1.5;
-  const measurements = trial.sowings.flatMap(({ id, treatment }) => {
+  const measurements = trial.sowings.flatMap(({ id, treatment }): Measurement[] => {
     const mean = (treatments[Number(treatment?.slice(1))]?.[1] ?? 40) + bell() * 4;
     return Array.from({ length: plants }, (_, plant) => ({
       sowing: id,
@@ -230,7 +230,7 @@ export function inventHeights(treatments: readonly (readonly [label: string, mea
   });
   const grown = { ...trial, measurements, traits: [{ column: 'height', unit: 'mm' }] };
   const values = trial.sowings.map((sowing): UnitValue => {
-    const all = measurements.filter((row) => row.sowing === sowing.id).map((row) => row.values.height);
+    const all = measurements.filter((row) => row.sowing === sowing.id).map((row) => row.values['height'] ?? 0);
     const value = all.reduce((sum, height) => sum + height, 0) / all.length;
     return {
       lot: sowing.lot,

@@ -1,0 +1,119 @@
+import type { Chart } from '../../src/charts/chart.ts';
+import { differences } from '../../src/charts/differences.ts';
+import { germinationCurves } from '../../src/charts/germination-curves.ts';
+import { units } from '../../src/charts/units.ts';
+import { masses } from '../../src/charts/masses.ts';
+import { trait } from '../../src/charts/trait.ts';
+import { invent, inventHeights, inventWeighings } from './invented.ts';
+import { words } from './plain-words.ts';
+
+const LONG = 'Sealed jar with silica gel at the back of the fridge, opened twice';
+
+/** Every kind of chart on invented data, the awkward cases included. */
+export function galleryCharts(): Record<string, Chart> {
+  const charts: Record<string, Chart> = {};
+  const two = invent({
+    treatments: [
+      ['Paper packet in the shed', 0.62],
+      ['Sealed jar with silica gel in the fridge', 0.88],
+    ],
+    matters: 10,
+    parts: {},
+  });
+  const six = invent({
+    treatments: [
+      ['Dry, as it came', 0.55],
+      ['Soaked 1 h', 0.6],
+      ['Soaked 6 h', 0.68],
+      ['Soaked 12 h', 0.82],
+      ['Soaked 24 h', 0.74],
+      [LONG, 0.3],
+    ],
+    trays: 4,
+    matters: 10,
+  });
+  const one = invent({
+    treatments: [
+      ['Packet', 0.8],
+      ['Jar', 0.84],
+    ],
+    trays: 1,
+    days: [4, 7, 10.5, 21],
+  });
+  const ends = invent({
+    treatments: [
+      ['Nothing came up', 0],
+      ['Everything came up', 1],
+    ],
+    trays: 3,
+  });
+  const out = {
+    ...two.result,
+    days: { leek: 9 },
+    leftOut: [{ sowing: 'leek-t1-2', reason: 'deviation' as const, what: 'dropped' }],
+  };
+
+  charts['curves: two treatments'] = germinationCurves(two.trial, two.analysis, two.result, 'leek', words);
+  charts['curves: one left out'] = germinationCurves(two.trial, two.analysis, out, 'leek', words);
+  charts['curves: six treatments'] = germinationCurves(six.trial, six.analysis, six.result, 'leek', words);
+  charts['curves: one tray each'] = germinationCurves(one.trial, one.analysis, one.result, 'leek', words);
+  charts['curves: none and all'] = germinationCurves(ends.trial, ends.analysis, ends.result, 'leek', words);
+  const twelve = invent({
+    treatments: Array.from({ length: 12 }, (_, i) => [
+      i === 3 ? LONG : i ? `Soaked ${i} h` : 'Dry',
+      ((i * 7) % 12) / 12 + 0.05,
+    ]),
+    trays: 3,
+  });
+  charts['curves: twelve'] = germinationCurves(twelve.trial, twelve.analysis, twelve.result, 'leek', words);
+  charts['differences: one'] = differences(two.trial, two.analysis, two.result, words);
+  charts['differences: five'] = differences(six.trial, six.analysis, six.result, words);
+  charts['differences: one tray each'] = differences(one.trial, one.analysis, one.result, words);
+  const lots = invent({
+    treatments: six.trial.treatments.slice(0, 4).map(({ label }, i) => [label, 0.5 + i * 0.08]),
+    lots: ['leek', 'cress', 'onion', 'beet'],
+    matters: 5,
+  });
+  charts['differences: twelve'] = differences(lots.trial, lots.analysis, lots.result, words);
+  const wide = {
+    ...six.result,
+    comparisons: six.result.comparisons.map((c, i) =>
+      i === 2 ? { ...c, interval: { ...c.interval!, lower: -99, upper: 100 } } : c,
+    ),
+  };
+  charts['differences: one far'] = differences(six.trial, six.analysis, wide, words);
+  charts['units: two'] = units(two.trial, two.analysis, two.result, 'leek', words);
+  charts['units: six'] = units(six.trial, six.analysis, six.result, 'leek', words);
+  charts['units: one each'] = units(one.trial, one.analysis, one.result, 'leek', words);
+  charts['units: none and all'] = units(ends.trial, ends.analysis, ends.result, 'leek', words);
+  const blocks = invent({
+    treatments: [
+      ['Packet', 0.7],
+      ['Jar', 0.8],
+      ['Freezer', 0.9],
+    ],
+    trays: 6,
+    blocks: true,
+  });
+  charts['units: blocks'] = units(blocks.trial, blocks.analysis, blocks.result, 'leek', words);
+  const heights = inventHeights([
+    ['Packet', 38],
+    ['Sealed jar in the fridge', 46],
+  ]);
+  charts['trait: two'] = trait(heights.trial, heights.analysis, heights.result, 'leek', words);
+  charts['trait: differences'] = differences(heights.trial, heights.analysis, heights.result, words);
+  const single = inventHeights(
+    [
+      ['Packet', 38],
+      ['Jar', 46],
+      ['Freezer', 20],
+    ],
+    1,
+    30,
+  );
+  charts['trait: one tray each'] = trait(single.trial, single.analysis, single.result, 'leek', words);
+  const weighed = inventWeighings();
+  const chart = masses(weighed.trial, weighed.analysis, words);
+  if (chart) charts['masses'] = chart;
+  return charts;
+}
