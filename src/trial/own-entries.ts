@@ -17,7 +17,9 @@ export function ownEntries<Entry extends object>(
     const known = all.get(id);
     if (known && own && canonicalJson(known) !== canonicalJson(entry)) {
       const keys = Object.keys(entry) as (keyof Entry)[];
-      const different = keys.filter((key) => entry[key] !== known[key]).map(String);
+      const different = keys
+        .filter((key) => entry[key] !== known[key])
+        .map((key) => String(key).replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`));
       report.error(own.yaml.place([id]), {
         rule: 'given-twice',
         message: `${shown(id)} stands in the site's file too, with another ${different.join(', ')}`,

@@ -71,13 +71,14 @@ export function readTrial({ id, folder, files, site }: TrialSource): {
 
 function contextOf(trialYaml: TrialYaml | null, lots: ReadonlyMap<string, Lot>): TrialContext {
   const { status, sown, scoring, lots: lotIds, treatments, storage } = trialYaml?.given ?? {};
+  const distinct = treatments !== undefined && new Set(treatments.map(({ id }) => id)).size === treatments.length;
   return {
     status: status ?? null,
     sown: sown ?? null,
     blind: scoring?.blind ?? 'unknown',
     counts: scoring?.counts ?? 'cumulative',
-    lots: lotIds ? new Map(lotIds.map((id) => [id, lots.get(id) ?? null])) : null,
-    treatments: treatments ? new Map(treatments.map((given) => [given.id, treatmentOf(given)])) : null,
+    lots: lotIds?.every((id) => lots.has(id)) ? new Map(lotIds.map((id) => [id, lots.get(id) as Lot])) : null,
+    treatments: distinct ? new Map(treatments?.map((given) => [given.id, treatmentOf(given)])) : null,
     storage: storage !== undefined,
   };
 }

@@ -23,20 +23,8 @@ export function readYamlEvents({ yaml, given }: TrialYaml, report: FileProblems,
       report.error(place, unknownName('sowing', name, 'sowings.csv', names?.names ?? []));
       return [];
     });
-    if (day === null && date === null && action !== 'care') {
-      report.error(yaml.place([...path, 'day']), {
-        rule: 'missing',
-        message: 'is missing',
-        remedy: 'Give the day after sowing, or a date.',
-      });
-    }
     const place = (field: string) => yaml.place([...path, field]);
-    return eventOf(
-      { day, date, sowings: ids, what, action },
-      ids.length < sowings.length ? null : names,
-      given.sown ?? null,
-      report,
-      place,
-    );
+    if (ids.length < sowings.length) return { day, date, sowings: ids, what, action };
+    return eventOf({ day, date, sowings: ids, what, action }, names, given.sown ?? null, report, place);
   }
 }

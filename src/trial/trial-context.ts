@@ -9,8 +9,8 @@ export interface TrialContext {
   readonly sown: string | null;
   readonly blind: YesNo;
   readonly counts: 'cumulative' | 'new';
-  /** Lots of this trial by id, in order. A lot that no lots.yaml knows has null. */
-  readonly lots: ReadonlyMap<string, Lot | null> | null;
+  /** Lots of this trial by id, in order. */
+  readonly lots: ReadonlyMap<string, Lot> | null;
   readonly treatments: ReadonlyMap<string, Treatment> | null;
   /** A storage series: sowings at `stored` 0 need no treatment. */
   readonly storage: boolean;

@@ -32,9 +32,8 @@ test('an unknown sowing', () => {
   `);
 });
 test('germinated and other categories above the seeds sown', () => {
-  expect(
-    said({ 'counts.csv': 'sowing,day,germinated,abnormal,dead\ns01,5,45,2,4\ns02,5,1,,\ns03,5,1,,\ns04,5,1,,\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing,day,germinated,abnormal,dead\ns01,5,45,2,4\ns02,5,1,,\ns03,5,1,,\ns04,5,1,,\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:12 dead: 45 germinated and 2 abnormal, 4 dead make 51, but 50 seeds were sown in "s01"
       error: Look up the count, and the number of seeds of sowing "s01" in sowings.csv. Each seed counts once."
   `);
@@ -42,11 +41,11 @@ test('germinated and other categories above the seeds sown', () => {
 test('numbers that leave something open', () => {
   expect(cell('~20')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:7 germinated: expected a whole number of seeds, such as 12; found "~20", which leaves the number open
-      error: Write the number that was counted or read, or NC where nothing was; put the doubt into a note."
+      error: Write the number that was counted or read; put the doubt into a note."
   `);
   expect(cell('20+')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:7 germinated: expected a whole number of seeds, such as 12; found "20+", which leaves the number open
-      error: Write the number that was counted or read, or NC where nothing was; put the doubt into a note."
+      error: Write the number that was counted or read; put the doubt into a note."
   `);
   expect(cell('18-20')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:7 germinated: expected a whole number of seeds, such as 12; found "18-20", a range
@@ -82,7 +81,7 @@ test('numbers that leave something open', () => {
   `);
   expect(cell('twelve')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:7 germinated: expected a whole number of seeds, such as 12; found "twelve"
-      error: Write digits only, or NC where it was not checked."
+      error: Write digits only."
   `);
 });
 test('spreadsheet errors and formulas', () => {
@@ -187,9 +186,8 @@ test('missing, misspelt, repeated, merged and two-line headings', () => {
   `);
 });
 test('an unknown column is a warning', () => {
-  expect(
-    said({ 'counts.csv': 'sowing,day,germinated,abnormals\ns01,5,5,1\ns02,5,5,1\ns03,5,5,1\ns04,5,5,1\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing,day,germinated,abnormals\ns01,5,5,1\ns02,5,5,1\ns03,5,5,1\ns04,5,5,1\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:1:23 abnormals: the column "abnormals" is not known here and was not read
       warning: Did you mean "abnormal"?"
   `);
@@ -295,18 +293,16 @@ test('files that are no tables', () => {
   `);
 });
 test('numbers with commas and with points in one file', () => {
-  expect(
-    said({ 'counts.csv': 'sowing;day;germinated\ns01;5,5;1\ns02;5.5;1\ns03;5,5;1\ns04;5,5;1\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing;day;germinated\ns01;5,5;1\ns02;5.5;1\ns03;5,5;1\ns04;5,5;1\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:3:5 day: numbers in this file use both decimal points and decimal commas; found "5.5" after the other kind
       error: Use one of the two throughout the file."
   `);
 });
 test('counts: new that add up to more than was sown', () => {
   const yaml = { 'trial.yaml': TRIAL_FILES['trial.yaml'] + 'scoring:\n  counts: new\n' };
-  expect(
-    said({ ...yaml, 'counts.csv': 'sowing,day 5,day 8\ns01,30,21\ns02,1,2\ns03,1,2\ns04,1,2\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ ...yaml, 'counts.csv': 'sowing,day 5,day 8\ns01,30,21\ns02,1,2\ns03,1,2\ns04,1,2\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:8 day 8: found 21 new ones, 51 in all, but 50 seeds were sown in "s01"
       error: Look up the count, and the number of seeds of sowing "s01" in sowings.csv."
   `);

@@ -65,10 +65,10 @@ function readRow<Row extends z.ZodObject>(
     const heading = known.get(column);
     return heading ? row.place(heading) : { line: row.line, column: 1, cell: null, field: column };
   };
-  const refuseIn = (heading: Heading | undefined, schema: z.ZodType, issues: readonly z.core.$ZodIssue[]) => {
-    if (heading && row.refused.has(heading.index)) return; // said already
-    for (const { path, refusal } of issues.flatMap((issue) => issueRefusals(issue, schema))) {
-      report.error(heading ? row.place(heading) : place(String(path[0])), refusal);
+  const refuseIn = (heading: Heading, schema: z.ZodType, issues: readonly z.core.$ZodIssue[]) => {
+    if (row.refused.has(heading.index)) return; // said already
+    for (const { refusal } of issues.flatMap((issue) => issueRefusals(issue, schema))) {
+      report.error(row.place(heading), refusal);
     }
   };
 
@@ -80,7 +80,10 @@ function readRow<Row extends z.ZodObject>(
     const numeric = isNumeric(schema);
     const result = z.safeParse(schema, valueOf(textOf(heading), numeric ? decimal : null), { reportInput: true });
     if (result.success) data[column] = inUnit(result.data, units.get(column));
-    else refuseIn(heading, schema as z.ZodType, result.error.issues);
+    else {
+      const issues = result.error.issues.map((issue) => ({ ...issue, path: [column, ...issue.path] }));
+      refuseIn(heading, kind.row, issues);
+    }
     ok &&= result.success;
   }
 

@@ -61,7 +61,7 @@ const SHAPES: Readonly<Record<string, readonly [expected: string, remedy: string
 } = {
   object: ['keys with values, such as "name: Mara"', 'Write one "key: value" a line, indented below it.'],
   record: ['keys with values, such as "leek-2025: 14"', 'Write one "key: value" a line, indented below it.'],
-  array: ['a list, such as [s07, s08]', 'Put it into square brackets, or write one "- entry" a line.'],
+  array: ['a list, such as [first, second]', 'Put it into square brackets, or write one "- entry" a line.'],
   string: ['one text or number', 'Write a single value; quote it where it holds a colon or begins with a sign.'],
 };
 
@@ -79,8 +79,10 @@ function needed(path: readonly PropertyKey[], description: string | undefined): 
 
 function unknownKey(key: string, path: readonly PropertyKey[], schema: z.core.$ZodType): PathRefusal {
   const parent = schemaAt(schema, path);
-  const object = parent && unwrap(parent);
-  const known = object instanceof z.ZodObject ? Object.keys(object.shape) : [];
+  const inner = parent && unwrap(parent);
+  const options = inner instanceof z.ZodUnion ? inner.options : [inner];
+  const object = options.find((option) => option instanceof z.ZodObject);
+  const known = Object.keys(object?.shape ?? {});
   return {
     path: [...path, key],
     refusal: { rule: 'unknown-key', message: `unknown key ${shown(key)}`, remedy: didYouMean(key, known, 'key') },

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { dateField } from './field/date-field.ts';
+import { digestField } from './field/digest-field.ts';
 import { idField } from './field/id-field.ts';
 import { textField } from './field/text-field.ts';
 import { outcome, scoring, sowingPlan, treatment } from './parts.ts';
@@ -8,11 +9,7 @@ import { outcome, scoring, sowingPlan, treatment } from './parts.ts';
 export const planFile = z
   .strictObject({
     fixed: dateField().describe('Date on which the plan was fixed'),
-    digest: z
-      .string()
-      .regex(/^[0-9a-f]{64}$/)
-      .optional()
-      .describe('SHA-256 of everything else in this file as canonical JSON (RFC 8785)'),
+    digest: digestField().optional().describe('SHA-256 of everything else in this file as canonical JSON (RFC 8785)'),
     title: textField().optional().describe('As in trial.yaml'),
     question: textField().optional().describe('As in trial.yaml'),
     varies: textField().optional().describe('As in trial.yaml'),
@@ -28,10 +25,6 @@ export const planFile = z
       .optional()
       .describe('Rows of sowings.csv as planned; without treatment where the trial is blind'),
     seed: textField().optional().describe('Seed of the random numbers of the layout'),
-    key_sha256: z
-      .string()
-      .regex(/^[0-9a-f]{64}$/)
-      .optional()
-      .describe('SHA-256 of key.csv, which is kept apart until the last count'),
+    key_sha256: digestField().optional().describe('SHA-256 of key.csv, which is kept apart until the last count'),
   })
   .describe('The plan as it was fixed');

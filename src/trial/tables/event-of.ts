@@ -5,7 +5,7 @@ import type { SowingNames } from './sowing-names.ts';
 
 /**
  * An event with its day where only its date was given: days from day 0 of the sowings that it touched, where
- * these share one, else of the trial. Reports an event before sowing and left-out sowings that are not named.
+ * these share one, else of the trial. Reports an event without day and date, one before sowing, and left-out sowings that are not named.
  */
 export function eventOf(
   event: Event,
@@ -19,6 +19,13 @@ export function eventOf(
       rule: 'left-out-none',
       message: 'something was left out, but no sowing is named',
       remedy: 'Name the sowings that are left out of the comparison, or write "kept".',
+    });
+  }
+  if (event.day === null && event.date === null) {
+    report.error(place('day'), {
+      rule: 'missing',
+      message: 'is missing',
+      remedy: 'Give the day after sowing, or a date.',
     });
   }
   if (event.date === null || event.day !== null) return event;

@@ -26,7 +26,8 @@ export function readEvents(
     const id = sowing === null ? null : rowSowing(row, report, names);
     if (sowing !== null && id === null) return [];
     const sowings = id === null ? [] : [id];
-    return [eventOf({ day, date, sowings, what, action }, names, sown, report, row.place)];
+    const place = (field: string) => row.place(field === 'sowings' ? 'sowing' : field);
+    return [eventOf({ day, date, sowings, what, action }, names, sown, report, place)];
   });
   return { events, readAs: readAsOf(table, read.decimal) };
 }

@@ -104,7 +104,7 @@ export function sowingsOf(
       id,
       lot,
       treatment,
-      ...seedsSown(row, report, context.lots?.get(lot) ?? null),
+      ...seedsSown(row, report, context.lots?.get(lot) ?? null, context.lots === null),
       batch: batch ?? null,
       tray: tray ?? null,
       block: block ?? null,

@@ -7,11 +7,14 @@ import type { Lot } from '../trial.ts';
 /**
  * Seeds sown: as counted, else mass × seeds per gram of the lot, rounded to a whole seed. With neither the
  * number is not known, which is said: the counts are then shown and nothing is compared.
+ *
+ * @param lotsUnknown trial.yaml does not say rightly which lots there are, which was reported
  */
 export function seedsSown(
   row: ReadRow<z.infer<typeof sowingsRow>>,
   report: FileProblems,
   lot: Lot | null,
+  lotsUnknown: boolean,
 ): { readonly seeds: number | null; readonly seedsByMass: boolean } {
   const { seeds, mass } = row.data ?? {};
   if (typeof seeds === 'number') return { seeds, seedsByMass: false };
@@ -26,6 +29,8 @@ export function seedsSown(
     });
     return { seeds: null, seedsByMass: false };
   }
+  const noColumn = row.place('seeds').cell === null && row.place('mass').cell === null; // reported already
+  if (noColumn || (lotsUnknown && typeof mass === 'number')) return { seeds: null, seedsByMass: false };
   report.warning(row.place('seeds'), {
     rule: 'seeds-unknown',
     message: 'the number of seeds sown is not known; counts of this sowing are shown but not compared',

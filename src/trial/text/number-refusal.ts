@@ -31,7 +31,7 @@ const HABITS: readonly (readonly [rule: string, pattern: RegExp, why: string, re
     'about-a-number',
     /^([~≈<>≤≥±]|(ca|circa|about|approx)\b)|[+?]$/i,
     ', which leaves the number open',
-    'Write the number that was counted or read, or NC where nothing was; put the doubt into a note.',
+    'Write the number that was counted or read; put the doubt into a note.',
   ],
   ['percentage', /^-?[\d.,]+ ?%$/, ', a percentage', 'Write the number itself, without a percent sign.'],
   [
@@ -67,7 +67,7 @@ export function numberRefusal(text: string, { what, example, whole, min, max, fo
       'not-a-number',
       '',
       '',
-      'Write digits only, or NC where it was not checked.',
+      'Write digits only.',
     ];
     const isDay = rule === 'date-in-number' && forDates !== undefined;
     return isDay ? refuse(rule, ', a date', forDates) : refuse(rule, why, remedy);

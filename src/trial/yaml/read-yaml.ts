@@ -5,6 +5,7 @@ import { refuseControlCharacter } from '../text/refuse-control-character.ts';
 import { fieldName } from './field-name.ts';
 import type { Refusal } from '../refusal.ts';
 import { plainYaml, type PlainYaml, type YamlRefused } from './plain-yaml.ts';
+import { openedAt } from './opened-at.ts';
 import { yamlMistake } from './yaml-mistake.ts';
 
 export interface YamlFile {
@@ -29,21 +30,21 @@ export function readYaml(bytes: Uint8Array, report: FileProblems): YamlFile | nu
 
   const lines = new LineCounter();
   const at = (offset: number): Place => {
-    const { line, col } = lines.linePos(Math.min(offset, text.length));
+    const { line, col } = lines.linePos(Math.min(offset, Math.max(0, text.trimEnd().length - 1)));
     return { line: Math.max(line, 1), column: Math.max(col, 1), cell: null, field: null };
   };
   const document = parse(text, lines);
   const plain = document && plainYaml(document);
-  if (!document || !plain) {
+  if (!document || !plain || document.errors.some(({ code }) => code === 'RESOURCE_EXHAUSTION')) {
     report.error(WHOLE_FILE, NOT_NEEDED.depth);
     return null;
   }
   const mistakes = [...document.errors, ...document.warnings];
   for (const line of new Set(mistakes.map(({ pos }) => at(pos[0]).line))) {
     const first = mistakes.find(({ pos }) => at(pos[0]).line === line);
-    if (first) report.error(at(first.pos[0]), yamlMistake(first.code, first.message));
+    if (first) report.error(at(openedAt(document, first.pos[0])), yamlMistake(first.code, first.message));
   }
-  for (const { offset, what } of plain.refused) report.error(at(offset), NOT_NEEDED[what]);
+  for (const { offset, what } of mistakes.length > 0 ? [] : plain.refused) report.error(at(offset), NOT_NEEDED[what]);
   if (report.hasErrors) return null;
 
   return { value: plain.value ?? {}, text, encoding, place: placeIn(plain, at) };

@@ -12,8 +12,14 @@ const MISTAKES: Readonly<Record<string, readonly [message: string, remedy: strin
     'Put a blank behind the colon (title: Leek), and check how far the lines are indented.',
   ],
   DUPLICATE_KEY: ['the same key stands twice', 'Keep one of the two.'],
-  MISSING_CHAR: ['a quotation mark or bracket is not closed', 'Close it, or take it out.'],
-  BAD_INDENT: ['a bracket is not closed, or the line is indented too little', 'Close the bracket, or indent the line.'],
+  MISSING_CHAR: [
+    'a quotation mark or bracket opens here and is not closed',
+    'Close it; a text with such a sign in it goes into quotes of the other kind.',
+  ],
+  BAD_INDENT: [
+    'a bracket opens here and is not closed, or the line is indented too little',
+    'Close the bracket, or indent the line.',
+  ],
   BAD_SCALAR_START: [
     'a value begins with a sign that YAML keeps for itself',
     'Put the whole value into double quotes.',
