@@ -73,7 +73,8 @@ export interface Words {
   caveatName(id: CaveatId): string;
 
   // — sections of the report —
-  trust(trial: Trial, analysis: Analysis): readonly TrustAnswer[];
+  /** `repeatedBy`: titles of other trials of the same question, where the caller knows them. */
+  trust(trial: Trial, analysis: Analysis, repeatedBy?: readonly string[]): readonly TrustAnswer[];
   /** What this trial cannot tell, a sentence each. */
   cannotTell(trial: Trial, analysis: Analysis): readonly string[];
   impression(

@@ -1,0 +1,57 @@
+import type { Analysis } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import { limitsOf, type Limit } from '../limits-of.ts';
+import { caveatWords } from './caveats/caveat-words.ts';
+import { containerWord } from './container-word.ts';
+import { differenceWords } from './difference-words.ts';
+import { inUnit } from './in-unit.ts';
+import { list } from './list.ts';
+import { number } from './number.ts';
+import { unitWord } from './unit-word.ts';
+
+/** What a trial cannot tell, a sentence each. */
+export const cannotTell = (trial: Trial, analysis: Analysis): readonly string[] =>
+  limitsOf(trial, analysis)
+    .map((limit) => limitText(trial, analysis, limit))
+    .filter((text) => text !== null);
+
+const IN_THE_OPEN = ['row', 'bed', 'plot'];
+
+function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | null {
+  const tray = unitWord(trial, 'sowing');
+  switch (limit.id) {
+    case 'not-yet':
+      return 'Anything about the treatments: nothing has been compared yet.';
+    case 'any-difference':
+      return `Whether the treatments differ at all: with one ${tray} of a kind, ordinary luck cannot be told from the treatment.`;
+    case 'cause': {
+      const reasons = limit.caveats.map((caveat) => caveatWords(trial, analysis, caveat).reason);
+      return `What caused a difference, or hid one: ${list([...new Set(reasons)])}.`;
+    }
+    case 'small-differences': {
+      const { measure, column, unit } = limit.result;
+      const words = differenceWords(measure, column, unit);
+      const size = inUnit(
+        number(measure === 'germination' ? Math.ceil(limit.detectable) : Math.ceil(limit.detectable * 10) / 10),
+        words.unit,
+      );
+      return `Small differences: of two kinds ${size}${words.after} apart, a trial like this shows the difference about 4 times in 5; of smaller ones, less often.`;
+    }
+    case 'alike':
+      return 'Whether the treatments are alike: no smallest difference that matters was set, so there is nothing to measure likeness by.';
+    case 'of-caveat':
+      return caveatWords(trial, analysis, limit.caveat).sentence;
+    case 'why':
+      return 'Why: it shows that the seed differed, not by what means.';
+    case 'later':
+      return `What becomes of the plants: nothing was recorded after day ${number(limit.day)}.`;
+    case 'open-ground':
+      return IN_THE_OPEN.includes(containerWord(trial.sowing.container))
+        ? 'How the seed would do indoors, or in other soil and weather.'
+        : 'How the seed would do in open ground, in cold or crusted soil.';
+    case 'other-seed':
+      return limit.lots === 1
+        ? 'How other seed would do: one lot is not every lot, one season and one place are not all.'
+        : `How other seed would do: ${limit.lots} lots are not every lot, one season and one place are not all.`;
+  }
+}
