@@ -2,7 +2,7 @@ import { sep } from 'node:path';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { contentFolder } from './content-folder.ts';
-import { readContent } from './read-content.ts';
+import { readPublishable } from './read-publishable.ts';
 
 /**
  * The publisher (`site`) and its trials with their analyses (`trials`), from one reading of the content
@@ -15,15 +15,15 @@ export function contentLoaders(): { readonly site: Loader; readonly trials: Load
   const contexts = new Map<keyof typeof fill, LoaderContext>();
 
   async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
-    reading ??= read(folder);
+    reading ??= read(folder).finally(() => (reading = undefined)); // one reading serves both loaders
     const content = await reading; // throws before the store is touched
+    if (name === 'trials') for (const id of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
     context.store.clear();
     fill[name](content, context.store);
   }
 
   const reload = (changed: string) => {
     if (!changed.startsWith(folder + sep)) return;
-    reading = undefined;
     for (const [name, context] of contexts) {
       load(name, context).catch((error: Error) => name === 'site' && context.logger.error(error.message));
     }
@@ -44,8 +44,12 @@ export function contentLoaders(): { readonly site: Loader; readonly trials: Load
 }
 
 async function read(folder: string) {
-  const { site, trials } = await readContent(folder);
-  return { site, trials: trials.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })) };
+  const { site, trials, leftOut } = await readPublishable(folder);
+  return {
+    site,
+    leftOut,
+    trials: trials.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })),
+  };
 }
 
 type Content = Awaited<ReturnType<typeof read>>;

@@ -1,4 +1,4 @@
-import { parse } from 'node:path';
+import { basename } from 'node:path';
 import sharp from 'sharp';
 
 const WIDEST = 1280;
@@ -24,5 +24,5 @@ export async function publishedPhoto(path: string): Promise<PublishedPhoto> {
     .resize({ width: WIDEST, withoutEnlargement: true })
     .webp({ quality: 76 })
     .toBuffer({ resolveWithObject: true });
-  return { name: `${parse(path).name}.webp`, bytes: new Uint8Array(data), width: info.width, height: info.height };
+  return { name: `${basename(path)}.webp`, bytes: new Uint8Array(data), width: info.width, height: info.height };
 }

@@ -26,7 +26,7 @@ test('a published picture says nothing of place, time or person', async () => {
 
 test('it stands upright and is not wider than a page needs', async () => {
   const { name, width, height } = await publishedPhoto(path);
-  expect({ name, width, height }).toEqual({ name: '5-s01.webp', width: 1000, height: 2000 });
+  expect({ name, width, height }).toEqual({ name: '5-s01.jpg.webp', width: 1000, height: 2000 });
 });
 
 test('the same picture gives the same bytes', async () => {

@@ -1,4 +1,4 @@
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
 import { publishedPhoto } from '../../../../files/published-photo.ts';
@@ -8,7 +8,7 @@ export const getStaticPaths = (async () => {
   const trials = await getCollection('trials');
   const photos = trials.flatMap(({ id, data: { trial } }) =>
     trial.photos.map(async ({ file }) => {
-      const { name, bytes } = await publishedPhoto(join(trialFolder(id), 'photos', basename(file)));
+      const { name, bytes } = await publishedPhoto(join(trialFolder(id), file));
       return { params: { trial: id, file: name }, props: { bytes } };
     }),
   );
