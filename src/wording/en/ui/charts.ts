@@ -47,6 +47,7 @@ export const charts = {
   'chart.higher': 'higher',
   'chart.tooSmallUnfixed': 'too small to matter (not set beforehand)',
   'chart.seedLuckOnly': 'Dashed, with an open mark: seed-to-seed luck only, so it cannot tell.',
+  'chart.tooCoarse': 'A line without a mark: the checks were too far apart to say by how long.',
   'chart.goesOn': 'Arrow: goes on beyond the picture.',
   'chart.estimateOf': '{estimate}, {units}',
   'chart.fromTo': '{lower} to {upper}',

@@ -1,0 +1,10 @@
+import type { Term } from '../words.ts';
+import { bench } from './glossary/bench.ts';
+import { statistics } from './glossary/statistics.ts';
+
+/** Every term of the trade and of statistics that the pages use, by alphabet. */
+export const glossary = (): readonly Term[] => TERMS;
+
+const TERMS: readonly Term[] = [...bench, ...statistics]
+  .map(([id, term, meaning]) => ({ id, term, meaning }))
+  .sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1));

@@ -1,0 +1,116 @@
+/** Words of statistics: id, term, meaning. */
+export const statistics: readonly (readonly [id: string, term: string, meaning: string])[] = [
+  ['arrangements', 'Arrangements', 'All ways in which the labels of the trays could have fallen.'],
+  ['ceiling', 'Ceiling', 'The most that the caveats let a sentence say: anything, “probably”, or no cause at all.'],
+  [
+    'cohens-h',
+    'Cohen’s h',
+    'A difference of two shares on a scale on which 0.2 is small and 0.8 large, near 0 and 100 as well.',
+  ],
+  [
+    'confounded',
+    'Confounded',
+    'Two things always came together, so that nobody can tell which of them made the difference.',
+  ],
+  [
+    'correlation',
+    'Correlation within a unit (ρ, ICC)',
+    'How alike seeds or plants of one tray are: 0 not at all more than others, 1 wholly.',
+  ],
+  [
+    'degrees-of-freedom',
+    'Degrees of freedom (df, ν)',
+    'How many free pieces of information a spread was measured from; the more, the surer.',
+  ],
+  ['detectable', 'Detectable difference', 'The difference that a trial of this size and spread shows 4 times in 5.'],
+  ['digest', 'Digest (SHA-256)', 'A fingerprint of a file. One digit changed, and it is another.'],
+  [
+    'dispersion',
+    'Dispersion (φ)',
+    'How much trays of a kind differ, compared with seed luck alone: 1 is seed luck, 4 is four times its variance.',
+  ],
+  [
+    'dispersion-used',
+    'Dispersion used (φ*)',
+    'φ pulled a little towards 2 and never below 1, so that few trays do not look surer than they are.',
+  ],
+  [
+    'effect-size',
+    'Effect size',
+    'How large a difference is, on some scale; the plain difference is the first of them.',
+  ],
+  [
+    'effective-number',
+    'Effective number of seeds',
+    'As many seeds as would tell the same if each had its own luck: fewer than were sown.',
+  ],
+  [
+    'equivalence',
+    'Likeness (equivalence)',
+    'Any difference is smaller than what was to matter. It needs that size fixed beforehand.',
+  ],
+  ['f', 'F', 'A test figure: spread between kinds against spread within kinds.'],
+  ['fieller', 'Fieller limits', 'A range for the ratio of two estimates, such as a half-life.'],
+  [
+    'hedges-g',
+    'Hedges’ g',
+    'A difference of two means in units of the spread between trays, corrected for small numbers.',
+  ],
+  [
+    'hodges-lehmann',
+    'Hodges–Lehmann shift',
+    'The median of all differences between a tray of one kind and a tray of the other.',
+  ],
+  [
+    'holm',
+    'Holm’s rule',
+    'Raises p-values where several comparisons are made, so that luck among many is not taken for a finding.',
+  ],
+  [
+    'interval',
+    'Interval (95 %)',
+    'The range of true differences that the data fit with. Of many ranges made so, about 95 in 100 hold the true value.',
+  ],
+  [
+    'margin',
+    'Smallest difference that matters (margin)',
+    'The size below which a difference would change nothing for the grower. Fixed before counting.',
+  ],
+  ['odds-ratio', 'Odds ratio', 'Seeds up per seed not up in one kind, divided by the same in the other.'],
+  [
+    'p-value',
+    'p-value',
+    'How often luck alone would give a difference at least as large, if there were none. It says nothing about size.',
+  ],
+  [
+    'permutation',
+    'Permutation test',
+    'Shuffles the labels of the trays and counts how often luck gives a difference as large.',
+  ],
+  ['power', 'Power', 'How often a trial shows a difference that is really there.'],
+  ['random', 'Random placing', 'Places drawn by lot, so that no kind gets the better ones by choice or habit.'],
+  [
+    'replication',
+    'Replication',
+    'Several separate trays of each kind. Without it, luck of a tray cannot be told from the treatment.',
+  ],
+  ['risk-ratio', 'Risk ratio', 'The share that came up in one kind divided by the share in the other.'],
+  ['sd', 'Standard deviation (sd)', 'How far units lie from their mean, on the whole.'],
+  ['t', 't', 'A test figure: a difference against its own uncertainty.'],
+  [
+    'tipping',
+    'Tipping point',
+    'How alike the seeds of one tray would have to be for a difference to be no more than luck.',
+  ],
+  [
+    'unit',
+    'Unit',
+    'What was treated separately: tray, batch or block. The number of units, not of seeds, carries a finding.',
+  ],
+  [
+    'verdict',
+    'Verdict',
+    'Which of five findings a comparison falls under: cannot tell, alike, a difference that matters, a difference, not settled.',
+  ],
+  ['welch', 'Welch’s t', 'Compares two means whose units may vary differently.'],
+];
