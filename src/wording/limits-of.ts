@@ -1,4 +1,5 @@
 import type { Analysis, Caveat, CaveatId, Comparison, Result } from '../analysis/analysis.ts';
+import { findingCase } from './finding-case.ts';
 import type { Trial } from '../trial/trial.ts';
 
 /** Something that a trial cannot tell, without a word of any language. */
@@ -34,7 +35,9 @@ export function limitsOf(trial: Trial, analysis: Analysis): readonly Limit[] {
   const serious = caveats.filter(({ weight, id }) => weight === 'serious' && id !== 'one-sowing');
   const seen = new Set<CaveatId>();
   const once = ({ id }: Caveat) => OWN.includes(id) && !seen.has(id) && seen.add(id) !== undefined;
-  const detectable = largest(primary.comparisons.filter(({ verdict }) => verdict === 'unclear'));
+  const detectable = largest(
+    primary.comparisons.filter((comparison) => findingCase(primary, comparison) === 'unclear'),
+  );
   const day = lastDay(trial);
   return [
     ...(untestable.length > 0 ? [{ id: 'any-difference', comparisons: untestable } as const] : []),

@@ -31,7 +31,11 @@ export const note: CaveatTexts<
   | 'nothing-came-up'
 > = {
   'few-units': ({ unit, units }, { tray }) => {
-    const reason = `there were only ${units.treatment} and ${units.control} ${tray(2, unit)}`;
+    const { treatment, control } = units;
+    const reason =
+      treatment === control
+        ? `there were only ${treatment} ${tray(2, unit)} of each`
+        : `there were only ${treatment} and ${control} ${tray(2, unit)}`;
     return { reason, sentence: `${sentence(reason)}. So few show a difference only where it is large.` };
   },
   'few-seeds': ({ seeds }, { caveat, label }) => {

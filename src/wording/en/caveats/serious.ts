@@ -23,10 +23,10 @@ export const serious: CaveatTexts<
     const both = units.treatment < 2 && units.control < 2;
     const lone = both ? 'each' : label(units.treatment < 2 ? treatment : control);
     const count = both ? Math.max(units.treatment, units.control) : Math.min(units.treatment, units.control);
-    const reason = count === 0 ? `no ${tray()} of ${lone} could be counted` : `there was one ${tray()} of ${lone} only`;
+    const reason = count === 0 ? `no ${tray()} of ${lone} could be counted` : `there was only one ${tray()} of ${lone}`;
     return {
       reason,
-      sentence: `Here ${reason}. ${sentence(tray(2))} differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.`,
+      sentence: `${sentence(reason)}. ${sentence(tray(2))} differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.`,
     };
   },
   'one-batch': ({ treatment, because, batch, sowings }, { trays, label }) => {

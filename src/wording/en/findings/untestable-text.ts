@@ -1,3 +1,5 @@
+import { inUnit } from '../in-unit.ts';
+import { number } from '../number.ts';
 import { unitWord } from '../unit-word.ts';
 import { lookText } from './look-text.ts';
 import type { Saying } from './saying.ts';
@@ -21,8 +23,11 @@ function why({ facts, comparison, name, controlName, tray }: Saying): string {
   return `With only one ${tray(1)} of ${treatment === 1 ? name : controlName}, ${luck}`;
 }
 
-function again({ trial, facts }: Saying): string {
+function again({ trial, facts, words }: Saying): string {
   const { kind } = facts.units;
   const trays = unitWord(trial, kind === 'block' ? 'sowing' : kind, 2);
-  return `A first look, worth repeating with ${facts.settle ? facts.settle.units : 'several'} ${trays} of each.`;
+  if (facts.settle === null) return `A first look, worth repeating with several ${trays} of each.`;
+  const { units, difference } = facts.settle;
+  const size = `${inUnit(number(difference), words.unit)}${words.after}`;
+  return `A first look, worth repeating with ${units} ${trays} of each, enough for a difference of ${size}.`;
 }
