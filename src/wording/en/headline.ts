@@ -19,7 +19,7 @@ function finding({ facts, estimate, range, bareRange, probably, units, margin }:
     case 'matters':
     case 'different':
     case 'small-not-agreed':
-      return facts.coarse && facts.case === 'different'
+      return facts.coarse && facts.case !== 'matters'
         ? `${mark}, by how long is not known`
         : `${probably}${estimate} (${bareRange})`;
     case 'small':

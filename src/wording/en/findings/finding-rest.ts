@@ -1,11 +1,12 @@
 import { marginDate } from './margin-tail.ts';
+import { ofTreatment } from './of-treatment.ts';
 import type { Saying } from './saying.ts';
 import { untestableText } from './untestable-text.ts';
 
 /** The sentences that read alike for every measure: likeness, a serious caveat in the way, nothing to be told. */
 export function findingRest(s: Saying): string {
-  const { probably, because, reasons, estimate, bareRange, range, units, margin } = s;
-  const numbers = `${estimate}; ${s.facts.judgedByNarrower ? `by the range that judges likeness, ${bareRange}` : bareRange}; ${units}`;
+  const { probably, because, reasons, bareRange, units, margin } = s;
+  const numbers = `${ofTreatment(s)}; ${s.facts.judgedByNarrower ? `by the range that judges likeness, ${bareRange}` : bareRange}; ${units}`;
   switch (s.facts.case) {
     case 'same':
       return `The two were ${probably}alike for this purpose: any difference is smaller than ${margin} (${
@@ -16,7 +17,7 @@ export function findingRest(s: Saying): string {
     case 'same-cause-unclear':
       return `No difference was seen (${numbers}), but ${reasons}, which could hide one.`;
     case 'cause-unclear':
-      return `The ${s.tray(2)} differed: ${s.name} ${estimate} (${range}; ${units}), but ${reasons}. What caused it cannot be told.`;
+      return `The ${s.tray(2)} differed: ${s.name} ${s.estimate} (${bareRange}; ${units}), but ${reasons}. What caused it cannot be told.`;
     default:
       return untestableText(s);
   }

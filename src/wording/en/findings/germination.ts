@@ -1,15 +1,19 @@
+import type { FindingCase } from '../../finding-case.ts';
 import { findingRest } from './finding-rest.ts';
 import { marginTail } from './margin-tail.ts';
+import { ofTreatment } from './of-treatment.ts';
 import { rawCounts } from './raw-counts.ts';
 import type { Saying } from './saying.ts';
 import { settleText } from './settle-text.ts';
 import { shareText } from './share-text.ts';
 
 /** Result of a comparison of how many came up; one template a case (wording.md). */
-export function germination(s: Saying): string {
+export const germination = (s: Saying): string => `${finding(s)}${noRoom(s)}`;
+
+function finding(s: Saying): string {
   const { facts, probably, because, estimate, range, bareRange, units, margin, bareMargin } = s;
   const came = `${s.b('seed')} ${probably}came up ${facts.estimate?.sign === -1 ? 'less' : 'more'}`;
-  const small = `There was ${probably}a small difference (${estimate}; ${bareRange}; ${units})`;
+  const small = `There was ${probably}a small difference (${ofTreatment(s)}; ${bareRange}; ${units})`;
   switch (facts.case) {
     case 'matters':
       return `${came}: ${shares(s)}. The data fit with ${range}, all beyond the ${bareMargin} ${
@@ -42,11 +46,15 @@ function shares({ facts, estimate, units }: Saying): string {
   return `${b} against ${a} (${rawCounts(facts)}${units})`;
 }
 
-/** "Sealed jar: 4 more per 100"; "the counts were level" where they were. */
-const ofTreatment = ({ facts, estimate, name }: Saying): string =>
-  facts.estimate?.sign === 0 ? 'the two were level' : `${name}: ${estimate}`;
-
 function bothCounts({ facts: { groups } }: Saying): string {
   const of = (group: typeof groups.treatment) => `${group?.count ?? 0} of ${group?.seeds ?? 0}`;
   return `${of(groups.treatment)} and ${of(groups.control)}`;
 }
+
+/** Said where no gain was shown, because none could have been. */
+const NO_GAIN: readonly FindingCase[] = ['same', 'unclear', 'likeness-not-agreed', 'same-cause-unclear', 'untestable'];
+
+const noRoom = ({ facts }: Saying): string =>
+  facts.noRoom && NO_GAIN.includes(facts.case)
+    ? ' Nearly everything came up in both, so this seed had no room to show a gain. One might still show in older seed or colder soil.'
+    : '';

@@ -2,7 +2,7 @@ import { sentence } from '../sentence.ts';
 import { averagesText } from './averages-text.ts';
 import { claimText } from './claim-text.ts';
 import { findingRest } from './finding-rest.ts';
-import { halfApartText } from './look-text.ts';
+import { bracketText, halfApartText, halvesText } from './half-apart-text.ts';
 import { marginDate, marginTail } from './margin-tail.ts';
 import type { Saying } from './saying.ts';
 import { settleText } from './settle-text.ts';
@@ -14,26 +14,29 @@ import { survivors } from './survivors.ts';
  */
 export function means(s: Saying): string {
   if (s.facts.case === 'untestable' || s.facts.case === 'no-number') return `${findingRest(s)}${survivors(s) ?? ''}`;
+  if (s.facts.coarse && (s.facts.case === 'different' || s.facts.case === 'small-not-agreed')) return lagOnly(s);
   return `${head(s)}${verdictText(s)}${survivors(s) ?? ''}`;
 }
 
 function head(s: Saying): string {
   const { facts, result, estimate, bareRange, units } = s;
   const { treatment, control } = facts.groups;
-  const lagUnknown = facts.coarse && facts.case === 'different';
-  if (result.measure === 't50' && treatment && control && (lagUnknown || bareRange === null)) {
-    return halfApartText(s, treatment, control);
-  }
-  if (lagUnknown) {
-    return `${averagesText(s)} (${units}), but the checks were too far apart to say how long the difference is.`;
-  }
-  const range =
-    bareRange === null
-      ? ''
-      : `the data fit with ${facts.judgedByNarrower ? 'by the range that judges likeness ' : ''}${bareRange}; `;
-  const numbers = `${estimate} (${range}${units})`;
-  if (!treatment || !control) return `${sentence(s.name)}: ${numbers}.`;
-  return `${averagesText(s)}: ${numbers}.`;
+  if (result.measure === 't50' && treatment && control && bareRange === null) return halfApartText(s);
+  const judged = facts.judgedByNarrower ? 'by the range that judges likeness ' : '';
+  const range = bareRange === null ? '' : `the data fit with ${judged}${bareRange}; `;
+  const look = averagesText(s);
+  return `${look === '' ? s.name : look}: ${estimate} (${range}${units}).`;
+}
+
+/** Checks far apart: that there is a lag is safe, how long it is, is not. */
+function lagOnly(s: Saying): string {
+  const claim = `${sentence(claimText(s))}, but the checks were too far apart to say by how many days`;
+  return `${claim}. ${s.result.measure === 't50' ? halvesText(s) : averagesText(s)} (${allowed(s)}${s.units}).${s.because}`;
+}
+
+function allowed(s: Saying): string {
+  const range = s.result.measure === 't50' ? bracketText(s) : null;
+  return range === null ? '' : `the check days alone allow ${range}; `;
 }
 
 function verdictText(s: Saying): string {
@@ -41,12 +44,12 @@ function verdictText(s: Saying): string {
   switch (facts.case) {
     case 'matters':
       return ` So ${claimText(s)}, and all of that range is beyond the ${margin} ${
-        facts.marginFixed ? 'that was to matter' : 'named as mattering, though that was not fixed before counting'
+        facts.marginFixed ? `that ${s.was} to matter` : 'named as mattering, though that was not fixed before counting'
       }.${because}`;
     case 'different':
-      return ` So ${claimText(s)}.${facts.coarse ? '' : marginTail(s)}${because}`;
+      return ` So ${claimText(s)}.${marginTail(s)}${because}`;
     case 'small':
-      return ` So ${claimText(s)}, but by less than the ${margin} that was to matter.${because}`;
+      return ` So ${claimText(s)}, but by less than the ${margin} that ${s.was} to matter.${because}`;
     case 'small-not-agreed':
       return ` So ${claimText(s)}. Had ${margin} been agreed beforehand, this would count as too small to matter.${because}`;
     case 'same':

@@ -33,6 +33,8 @@ export interface Saying {
   /** "10 per 100", "8 mm", and without what follows: "10", "8 mm". */
   readonly margin: string;
   readonly bareMargin: string;
+  /** "was" or "were", after the margin. */
+  readonly was: string;
   /** "6 and 6 trays". */
   readonly units: string;
   /** "tray", "trays": what stood on the bench, also where blocks are compared. */
@@ -68,6 +70,7 @@ export function saying(trial: Trial, analysis: Analysis, result: Result, compari
     bareRange: limits && rangeText(limits.lower, limits.upper, bare),
     margin: `${marginText}${words.after}`,
     bareMargin: marginText,
+    was: /s$/.test(words.unit) && margin !== 1 ? 'were' : 'was',
     units: unitsOfEach(trial, facts.units),
     tray: (count) => unitWord(trial, facts.units.kind === 'block' ? 'sowing' : facts.units.kind, count),
     probably: facts.probably ? 'probably ' : '',

@@ -108,7 +108,7 @@ export const report = {
   'data.how': 'Check it yourself',
   'data.howDigest': 'Save the files into one folder. This prints their digests, to be compared with those above:',
   'data.howAnalyse':
-    'In a copy of Fairsown, with these files in the folder “{trial}” under content/trials, this works everything out again; it should print analysis.json, byte for byte:',
+    'In a copy of Fairsown, with these files in the folder “{trial}” under content/trials, this works everything out again. All numbers must be those of analysis.json; only its list of input files may be shorter or longer:',
   'readAs.separator.comma': 'commas between cells',
   'readAs.separator.semicolon': 'semicolons between cells',
   'readAs.separator.tab': 'tabs between cells',
