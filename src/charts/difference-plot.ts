@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import type { Trial } from '../trial/trial.ts';
 import type { UiKey, Words } from '../wording/words.ts';
 import { INK, LEADING, PALE, SMALL } from './chart-theme.ts';
-import { rangeInWords, type Difference } from './differences.ts';
+import { rangeInWords, tooCoarse, type Difference } from './differences.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
 import { INTERVAL_LAYERS, intervalMarks } from './interval-marks.ts';
@@ -15,8 +15,14 @@ import { scaleParams, valueAxis } from './value-axis.ts';
 /** The picture of `differences`: a row for each, its words at the left. */
 export function differencePlot(trial: Trial, rows: readonly Difference[], scale: Scale, words: Words): TopLevelSpec {
   const layout = rowLayout(rows.map((row) => ({ ...rowText(trial, row, rows, words), picture: 30 })));
-  const estimates = rows.map(({ comparison: { estimate, interval, treatment } }, index) => {
-    return { estimate, interval, style: treatmentStyle(trial, treatment), y: layout.rows[index]?.middle ?? 0 };
+  const estimates = rows.map(({ comparison }, index) => {
+    const { estimate, interval, treatment } = comparison;
+    return {
+      estimate: tooCoarse(comparison) ? null : estimate,
+      interval,
+      style: treatmentStyle(trial, treatment),
+      y: layout.rows[index]?.middle ?? 0,
+    };
   });
   const above = stripLabel(rows, scale, words);
   return {
@@ -46,7 +52,8 @@ function rowText(trial: Trial, { result, comparison }: Difference, rows: readonl
   } else if (trial.lots.length > 1) notes.push(words.lotName(trial, lot));
   if (new Set(rows.map((row) => row.result)).size > 1) notes.push(words.outcomeTitle(trial, result));
   if (stored !== null) notes.push(words.say('chart.storedFor', { time: words.quantity(stored, 'years') }));
-  notes.push(words.difference(estimate, result));
+  notes.push(words.verdict(result, comparison).words);
+  if (!tooCoarse(comparison)) notes.push(words.difference(estimate, result));
   const range = rangeInWords(result, comparison, words);
   if (range !== null) notes.push(range);
   return { label: words.treatmentLabel(trial, treatment), notes };

@@ -44,6 +44,7 @@ export function differences(
       words.say(anyMargin ? 'chart.differences.subtitle' : 'chart.differences.subtitleNoMargin', {
         control: words.treatmentLabel(trial, control),
       }),
+      ...(rows.some(({ comparison }) => tooCoarse(comparison)) ? [words.ui['chart.tooCoarse']] : []),
       ...intervalNotes(
         rows.map(({ comparison }) => comparison.interval),
         scale,
@@ -64,7 +65,7 @@ export function differences(
       rows: rows.map(({ result, comparison }) => [
         words.outcomeTitle(trial, result),
         words.comparisonName(trial, comparison),
-        words.difference(comparison.estimate, result),
+        tooCoarse(comparison) ? words.ui['table.notKnown'] : words.difference(comparison.estimate, result),
         rangeInWords(result, comparison, words) ?? words.ui['table.none'],
         words.verdict(result, comparison).words,
       ]),
@@ -78,6 +79,9 @@ export function rangeInWords({ measure }: Result, { interval, unit }: Comparison
   if (interval === null || interval.lower === null || interval.upper === null) return null;
   return words.range(interval.lower, interval.upper, measure, unit);
 }
+
+/** True where checks were too far apart to say how large a difference in time is (methods 5): drawn without a mark. */
+export const tooCoarse = ({ interval }: Comparison): boolean => interval?.method === 'welch-bracket';
 
 const inWords = (trial: Trial, analysis: Analysis, { result, comparison }: Difference, words: Words) =>
   words.say('chart.headlineVerdict', {

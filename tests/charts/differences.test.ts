@@ -115,6 +115,21 @@ test('an interval far wider than the others ends in arrows, which are explained'
   expect(far.table.rows[0]?.[3]).toBe('−400.0 to +420.0');
 });
 
+test('where checks were too far apart, the line has no mark and no number of days is said', () => {
+  const interval = { level: 0.95, lower: -1, upper: 9, method: 'welch-bracket' } as const;
+  const coarse = draw(three, { ...changed({ interval }), measure: 't50', unit: 'days' });
+  expect([rows(coarse, 'intervals').length, rows(coarse, 'estimates').length]).toEqual([2, 1]);
+  expect(coarse.table.rows[0]?.[2]).toBe('not known');
+  expect(coarse.subtitle).toContain('too far apart to say by how long');
+});
+
+test('every row carries its verdict, so that no number stands without what limits it', () => {
+  const cannotTell = draw(three, changed({ verdict: 'untestable' }));
+  expect(rows(cannotTell, 'notes').map(({ text }) => text)).toEqual(
+    expect.arrayContaining(['untestable', 'different']),
+  );
+});
+
 test('no estimate and no interval leave the row, with its words, without a mark', () => {
   const empty = draw(three, changed({ estimate: null, interval: null }));
   expect(rows(empty, 'estimates')).toHaveLength(1);

@@ -6,10 +6,12 @@ import { renderSvg } from '../../src/charts/render-svg.ts';
 import { textWidth } from '../../src/charts/text-width.ts';
 import { trait } from '../../src/charts/trait.ts';
 import { units } from '../../src/charts/units.ts';
+import { wordsFor } from '../../src/wording/words-for.ts';
 import { galleryCharts } from './gallery-charts.ts';
 import { invent, inventHeights } from './invented.ts';
-import { words } from './plain-words.ts';
 import { readSvg } from './read-svg.ts';
+
+const words = wordsFor('en');
 
 const HOSTILE = [
   '<script>alert(1)</script>',
@@ -60,7 +62,7 @@ async function expectSound(chart: Chart) {
   return drawn;
 }
 
-test.each(Object.entries(galleryCharts()))('gallery: %s is sound', async (_, chart) => {
+test.each(Object.entries(galleryCharts(words)))('gallery: %s is sound', async (_, chart) => {
   await expectSound(chart);
   expect([chart.title, chart.subtitle, chart.description].every((text) => text.length > 0 && !/[{}]/.test(text))).toBe(
     true,

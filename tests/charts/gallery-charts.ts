@@ -5,12 +5,12 @@ import { units } from '../../src/charts/units.ts';
 import { masses } from '../../src/charts/masses.ts';
 import { trait } from '../../src/charts/trait.ts';
 import { invent, inventHeights, inventWeighings } from './invented.ts';
-import { words } from './plain-words.ts';
+import type { Words } from '../../src/wording/words.ts';
 
 const LONG = 'Sealed jar with silica gel at the back of the fridge, opened twice';
 
 /** Every kind of chart on invented data, the awkward cases included. */
-export function galleryCharts(): Record<string, Chart> {
+export function galleryCharts(words: Words): Record<string, Chart> {
   const charts: Record<string, Chart> = {};
   const two = invent({
     treatments: [

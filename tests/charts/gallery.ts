@@ -5,8 +5,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderSvg } from '../../src/charts/render-svg.ts';
+import { wordsFor } from '../../src/wording/words-for.ts';
 import { galleryCharts } from './gallery-charts.ts';
 
+const words = wordsFor('en');
 const root = join(import.meta.dirname, '..', '..');
 const face = (weight: number) => {
   const file = `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${weight}-normal.woff2`;
@@ -16,7 +18,7 @@ const face = (weight: number) => {
 const escaped = (text: string) => text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
 
 const figures: string[] = [];
-for (const [name, chart] of Object.entries(galleryCharts())) {
+for (const [name, chart] of Object.entries(galleryCharts(words))) {
   const id = `chart-${figures.length}`;
   figures.push(`<figure id="${id}">
     <p>${escaped(name)}</p>
