@@ -44,12 +44,12 @@ export async function readContent(
     return { folder, site: DEFAULT_SITE, trials: [], problems: problems.problems };
   }
 
-  const { site } = await readSiteFolder(absolute);
+  const first = await readSiteFolder(absolute);
   const ids = await trialNames(absolute, problems);
   const trials: TrialFolder[] = [];
   for (const [index, id] of ids.entries()) {
     progress(id, index, ids.length);
-    trials.push(await readTrialFolder(join(absolute, 'trials', id), site));
+    trials.push(await readTrialFolder(join(absolute, 'trials', id), first));
   }
   const checked = checkAliases(trials);
   // Read again, now that the trials are known that questions name.

@@ -4,9 +4,9 @@ import { DATA_FILES } from '../trial/check-folder.ts';
 import { WHOLE_FILE } from '../trial/file-problems.ts';
 import { FolderProblems } from '../trial/folder-problems.ts';
 import type { Problem } from '../trial/problem.ts';
-import { DEFAULT_SITE } from '../trial/read-site.ts';
+import { DEFAULT_SITE, type ReadSite } from '../trial/read-site.ts';
 import { readTrial } from '../trial/read-trial.ts';
-import type { Site, Trial } from '../trial/trial.ts';
+import type { Trial } from '../trial/trial.ts';
 import { readFolder } from './read-folder.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { shownPath } from './shown-path.ts';
@@ -29,7 +29,7 @@ export interface TrialFolder {
  * @param site where it is not given: that of the content folder two levels up, if there is one, whose
  *   problems then come first; else a site that knows nobody and no lots
  */
-export async function readTrialFolder(path: string, site?: Site): Promise<TrialFolder> {
+export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site' | 'unsure'>): Promise<TrialFolder> {
   const absolute = resolve(path);
   const folder = shownPath(absolute);
   const problems = new FolderProblems(folder);
@@ -44,8 +44,8 @@ export async function readTrialFolder(path: string, site?: Site): Promise<TrialF
   }
 
   const files = await readFolder(absolute, ['photos', 'sheets'], isRead, problems);
-  const around = site === undefined ? await siteAround(absolute) : { site, problems: [] };
-  const { trial, problems: found } = readTrial({ id, folder, files, site: around.site });
+  const around = site ? { ...site, problems: [] } : await siteAround(absolute);
+  const { trial, problems: found } = readTrial({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');
   const broken = problems.hasErrors || siteErrors.length > 0;
   return { id, folder, trial: broken ? null : trial, problems: [...siteErrors, ...problems.problems, ...found], files };
@@ -54,10 +54,12 @@ export async function readTrialFolder(path: string, site?: Site): Promise<TrialF
 const isRead = (name: string) =>
   DATA_FILES.includes(name) || name === 'photos/captions.yaml' || name === 'report.mdx' || name === 'report.md';
 
-async function siteAround(trial: string): Promise<{ readonly site: Site; readonly problems: readonly Problem[] }> {
+async function siteAround(trial: string): Promise<ReadSite> {
   const content = dirname(dirname(trial));
   const names = (await exists(content)) ? await readdir(content) : [];
-  return names.includes('site.yaml') ? readSiteFolder(content) : { site: DEFAULT_SITE, problems: [] };
+  return names.includes('site.yaml')
+    ? readSiteFolder(content)
+    : { site: DEFAULT_SITE, problems: [], unsure: new Set() };
 }
 
 async function exists(folder: string): Promise<boolean> {

@@ -1,24 +1,26 @@
 import { DATA_FILES } from './check-folder.ts';
 import { outcomesOf } from './outcomes-of.ts';
+import type { References } from './read-references.ts';
 import type { Tables } from './read-tables.ts';
 import type { TrialFile } from './read-trial-yaml.ts';
 import { sha256Hex } from './sha256-hex.ts';
 import { treatmentOf } from './treatment-of.ts';
 import type { TrialContext } from './trial-context.ts';
-import type { Event, Input, Lot, Outcome, Person, Photo, Plan, Site, Status, Trait, Trial } from './trial.ts';
+import type { Event, Input, Outcome, Photo, Plan, ReadAs, Site, Status, Trait, Trial } from './trial.ts';
+import type { YamlFile } from './yaml/read-yaml.ts';
 
 export interface TrialParts {
   readonly id: string;
   readonly whole: TrialFile;
   readonly site: Site;
-  readonly lots: ReadonlyMap<string, Lot>;
-  readonly people: ReadonlyMap<string, Person>;
+  readonly references: References;
   readonly context: TrialContext;
   readonly tables: Tables;
   readonly plan: Plan | null;
   readonly events: readonly Event[];
   readonly photos: readonly Photo[];
   readonly files: ReadonlyMap<string, Uint8Array>;
+  readonly yaml: readonly { readonly name: string; readonly yaml: YamlFile }[];
 }
 
 /** The trial from parts that were all found free of errors, with the defaults of the data format. */
@@ -26,14 +28,14 @@ export function buildTrial({
   id,
   whole,
   site,
-  lots,
-  people,
+  references,
   context,
   tables,
   plan,
   events,
   photos,
   files,
+  yaml,
 }: TrialParts): Trial {
   const { sowing, scoring } = whole;
   return {
@@ -43,7 +45,7 @@ export function buildTrial({
     summary: whole.summary ?? null,
     status: statusOf(whole.status, tables.keyApart),
     keyKeptApart: tables.fromKey,
-    authors: whole.authors.flatMap((author) => people.get(author) ?? []),
+    authors: whole.authors.flatMap((author) => references.people.get(author) ?? []),
     roles: whole.roles ?? {},
     varies: whole.varies ?? null,
     sown: whole.sown ?? null,
@@ -52,7 +54,7 @@ export function buildTrial({
     doi: whole.doi ?? null,
     repeats: whole.repeats ?? null,
     aliases: whole.aliases ?? [],
-    lots: whole.lots.flatMap((lot) => lots.get(lot) ?? []),
+    lots: whole.lots.flatMap((lot) => references.lots.get(lot) ?? []),
     treatments: whole.treatments.map(treatmentOf),
     sowing: {
       container: sowing?.container ?? null,
@@ -91,8 +93,13 @@ export function buildTrial({
     photos,
     plan,
     inputs: inputsOf(files),
-    readAs: tables.readAs,
+    readAs: [...yaml.flatMap(unusual), ...tables.readAs],
   };
+}
+
+/** How a YAML file was read, where that was not plain UTF-8. */
+function unusual({ name, yaml: { encoding } }: TrialParts['yaml'][number]): ReadAs[] {
+  return encoding === 'UTF-8' ? [] : [{ file: name, encoding, separator: null, decimal: null, layout: null }];
 }
 
 /** A trial whose key is kept apart cannot be finished for any reader, whatever its authors say. */

@@ -44,6 +44,12 @@ export function checkRecords(records: Records, problems: FolderProblems): void {
       message: 'the trial is finished, but there is none of counts.csv, measurements.csv and weighings.csv',
       remedy: 'Add what was counted, measured or weighed, or write "status: growing".',
     });
+  } else if (context.status === 'finished' && !problems.hasErrors && isEmpty(tables)) {
+    report.error(yaml.place(['status']), {
+      rule: 'no-records',
+      message: 'the trial is finished, but its tables hold no count, measurement or weighing',
+      remedy: 'Fill in what was counted, measured or weighed, or write "status: growing".',
+    });
   }
   given.outcomes?.forEach(({ measure, column }, index) => {
     const needed = NEEDS[measure];
@@ -65,6 +71,11 @@ export function checkRecords(records: Records, problems: FolderProblems): void {
     }
   });
   checkKey(plan, files.get('key.csv'), problems);
+}
+
+function isEmpty({ counts, measurements, weighings }: Tables): boolean {
+  const counted = counts.some(({ germinated }) => germinated !== null);
+  return !counted && measurements.length === 0 && weighings.length === 0;
 }
 
 /** The key that was sealed with the plan must be the one that was opened. */

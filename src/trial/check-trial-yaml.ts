@@ -1,26 +1,26 @@
 import type { FileProblems } from './file-problems.ts';
 import { checkTreatments } from './check-treatments.ts';
 import { checkOutcomes } from './check-outcomes.ts';
+import type { References, Unsure } from './read-references.ts';
 import type { TrialYaml } from './read-trial-yaml.ts';
 import { shown } from './text/shown.ts';
 import { unknownName } from './text/unknown-name.ts';
 
 /** What trial.yaml names must be there, once each; what it dates must follow in time. */
-export function checkTrialYaml(
-  trial: TrialYaml,
-  report: FileProblems,
-  people: ReadonlySet<string>,
-  lots: ReadonlySet<string>,
-): void {
+export function checkTrialYaml(trial: TrialYaml, report: FileProblems, { people, lots, unsure }: References): void {
   const { yaml, given } = trial;
   given.authors?.forEach((id, index) => {
-    if (!people.has(id)) report.error(yaml.place(['authors', index]), unknownName('person', id, 'people.yaml', people));
+    if (isUnknown(people, 'people', id))
+      report.error(yaml.place(['authors', index]), unknownName('person', id, 'people.yaml', people.keys()));
+    if (given.authors?.indexOf(id) !== index) refuseTwice(['authors', index], 'person', id);
   });
   for (const id of Object.keys(given.roles ?? {})) {
-    if (!people.has(id)) report.error(yaml.place(['roles', id]), unknownName('person', id, 'people.yaml', people));
+    if (isUnknown(people, 'people', id))
+      report.error(yaml.place(['roles', id]), unknownName('person', id, 'people.yaml', people.keys()));
   }
   given.lots?.forEach((id, index) => {
-    if (!lots.has(id)) report.error(yaml.place(['lots', index]), unknownName('lot', id, 'lots.yaml', lots));
+    if (isUnknown(lots, 'lots', id))
+      report.error(yaml.place(['lots', index]), unknownName('lot', id, 'lots.yaml', lots.keys()));
     if (given.lots?.indexOf(id) !== index) refuseTwice(['lots', index], 'lot', id);
   });
   if (given.status !== undefined && given.status !== 'planned' && yaml.value && !hasKey(yaml.value, 'sown')) {
@@ -40,6 +40,10 @@ export function checkTrialYaml(
   checkByLot('impression', given.impression);
   checkTreatments(trial, report);
   checkOutcomes(trial, report);
+
+  function isUnknown(known: ReadonlyMap<string, unknown>, file: Unsure, id: string): boolean {
+    return !known.has(id) && !unsure.has(file);
+  }
 
   function checkByLot(key: string, value: unknown): void {
     if (typeof value !== 'object' || value === null || !given.lots) return;

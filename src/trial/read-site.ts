@@ -4,6 +4,7 @@ import type { Problem } from './problem.ts';
 import { readLots } from './read-lots.ts';
 import { readPeople } from './read-people.ts';
 import { readQuestions } from './read-questions.ts';
+import type { Unsure } from './read-references.ts';
 import { siteFile } from './schema/site.ts';
 import type { Site, Trial } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
@@ -27,19 +28,26 @@ export const DEFAULT_SITE: Site = {
   questions: {},
 };
 
+export interface ReadSite {
+  /** With defaults in place of what could not be read. */
+  readonly site: Site;
+  readonly problems: readonly Problem[];
+  /** Files with errors, for `readTrial`. */
+  readonly unsure: ReadonlySet<Unsure>;
+}
+
 /**
  * The publisher: site.yaml (required), people.yaml, lots.yaml and questions.yaml.
  *
  * @param files bytes by name within the content folder
  * @param folder path of the content folder as shown in problems
  * @param trials trials by id, null for one with errors, where questions are to be checked against them
- * @returns the site, with defaults in place of what could not be read; problems say so
  */
 export function readSite(
   files: ReadonlyMap<string, Uint8Array>,
   folder: string,
   trials?: ReadonlyMap<string, Trial | null>,
-): { readonly site: Site; readonly problems: readonly Problem[] } {
+): ReadSite {
   const problems = new FolderProblems(folder);
   const bytesOf = (name: string) => files.get(name);
 
@@ -53,7 +61,10 @@ export function readSite(
     lots: Object.fromEntries((lots && readLots(lots, problems.in('lots.yaml'))?.lots) ?? []),
     questions: (questions && readQuestions(questions, problems.in('questions.yaml'), trials)) ?? {},
   };
-  return { site, problems: problems.problems };
+  const unsure = new Set<Unsure>();
+  if (problems.in('people.yaml').hasErrors) unsure.add('people');
+  if (problems.in('lots.yaml').hasErrors) unsure.add('lots');
+  return { site, problems: problems.problems, unsure };
 }
 
 function readPublisher(bytes: Uint8Array | undefined, problems: FolderProblems): Partial<Site> {

@@ -5,6 +5,7 @@ import { mergeFates } from './tables/merge-fates.ts';
 import { readCounts } from './tables/read-counts.ts';
 import { readEvents } from './tables/read-events.ts';
 import { readFates } from './tables/read-fates.ts';
+import { readKey } from './tables/read-key.ts';
 import { readMeasurements } from './tables/read-measurements.ts';
 import { readSowings, sowingsOf } from './tables/read-sowings.ts';
 import { readWeighings } from './tables/read-weighings.ts';
@@ -39,6 +40,8 @@ export function readTables(
   const sowings = read('sowings.csv', (bytes, report) => readSowings(bytes, report, context));
   const settled = sowings && settleTreatments(sowings, files.get('key.csv'), problems, context);
   const known = sowings && settled ? sowingsOf(sowings, settled.treatmentOf, problems.in('sowings.csv'), context) : [];
+  const key = files.get('key.csv');
+  if (!sowings && key) readKey(key, problems.in('key.csv'), context, null, []); // for its own mistakes
   const names = sowings && new SowingNames(sowings.idOf, known);
 
   const counts = read('counts.csv', (bytes, report) => readCounts(bytes, report, names));

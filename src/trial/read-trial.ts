@@ -3,12 +3,10 @@ import { checkFolder } from './check-folder.ts';
 import { checkRecords } from './check-records.ts';
 import { checkTrialYaml } from './check-trial-yaml.ts';
 import { FolderProblems } from './folder-problems.ts';
-import { ownEntries } from './own-entries.ts';
 import type { Problem } from './problem.ts';
-import { readLots } from './read-lots.ts';
-import { readPeople } from './read-people.ts';
 import { readPhotos } from './read-photos.ts';
 import { readPlan } from './read-plan.ts';
+import { readReferences, type Unsure } from './read-references.ts';
 import { readTables } from './read-tables.ts';
 import { readTrialYaml, type TrialYaml } from './read-trial-yaml.ts';
 import { readYamlEvents } from './read-yaml-events.ts';
@@ -24,14 +22,16 @@ export interface TrialSource {
   /** Bytes by name within the folder: `counts.csv`, `photos/captions.yaml`. Of pictures only the names are used. */
   readonly files: ReadonlyMap<string, Uint8Array>;
   readonly site: Site;
+  /** Site files with errors (readSite): what a trial names there is not called unknown. */
+  readonly unsure?: ReadonlySet<Unsure>;
 }
 
 /**
  * A trial from the raw files of its folder, in Node and in a browser alike.
  *
- * @returns all problems of all files, in file order; the trial where no error stands among them
+ * @returns all problems of all files, in file order; the trial where no error stands among them or in the site files it leans on
  */
-export function readTrial({ id, folder, files, site }: TrialSource): {
+export function readTrial({ id, folder, files, site, unsure = new Set() }: TrialSource): {
   readonly trial: Trial | null;
   readonly problems: readonly Problem[];
 } {
@@ -40,33 +40,34 @@ export function readTrial({ id, folder, files, site }: TrialSource): {
   const yamlReport = problems.in('trial.yaml');
   const trialYaml = readTrialYaml(files.get('trial.yaml'), yamlReport);
 
-  const ownLots = read('lots.yaml', readLots);
-  const ownPeople = read('people.yaml', readPeople);
-  const lots = ownEntries(site.lots, ownLots && { ...ownLots, entries: ownLots.lots }, problems.in('lots.yaml'));
-  const people = ownEntries(
-    site.people,
-    ownPeople && { ...ownPeople, entries: ownPeople.people },
-    problems.in('people.yaml'),
-  );
-  if (trialYaml) checkTrialYaml(trialYaml, yamlReport, new Set(people.keys()), new Set(lots.keys()));
+  const references = readReferences(files, problems, site, unsure);
+  if (trialYaml) checkTrialYaml(trialYaml, yamlReport, references);
 
-  const context = contextOf(trialYaml, lots);
+  const context = contextOf(trialYaml, references.lots);
   const tables = readTables(files, problems, context, trialYaml?.given.outcomes);
-  const plan = read('plan.yaml', readPlan);
+  const planBytes = files.get('plan.yaml');
+  const plan = planBytes ? readPlan(planBytes, problems.in('plan.yaml')) : null;
   const yamlEvents = trialYaml ? readYamlEvents(trialYaml, yamlReport, tables.names) : [];
   const photos = readPhotos(files, problems, tables.names, context.sown);
   if (trialYaml) checkRecords({ trialYaml, tables, context, files, plan }, problems);
 
   const whole = trialYaml?.whole;
-  if (!whole || problems.hasErrors) return { trial: null, problems: problems.problems };
-  const events = [...yamlEvents, ...tables.events];
-  const trial = buildTrial({ id, whole, site, lots, people, context, tables, plan, events, photos, files });
+  const allThere = context.lots !== null && whole?.authors.every((author) => references.people.has(author));
+  if (!whole || !allThere || problems.hasErrors) return { trial: null, problems: problems.problems };
+  const trial = buildTrial({
+    id,
+    whole,
+    site,
+    references,
+    context,
+    tables,
+    plan,
+    events: [...yamlEvents, ...tables.events],
+    photos,
+    files,
+    yaml: [{ name: 'trial.yaml', yaml: trialYaml.yaml }, ...references.files],
+  });
   return { trial, problems: problems.problems };
-
-  function read<Result>(name: string, reader: (bytes: Uint8Array, report: ReturnType<typeof problems.in>) => Result) {
-    const bytes = files.get(name);
-    return bytes ? reader(bytes, problems.in(name)) : null;
-  }
 }
 
 function contextOf(trialYaml: TrialYaml | null, lots: ReadonlyMap<string, Lot>): TrialContext {

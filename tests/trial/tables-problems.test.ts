@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { problemText } from '../../src/trial/problem-text.ts';
 import { readSite } from '../../src/trial/read-site.ts';
+import { readTrial } from '../../src/trial/read-trial.ts';
 import { filesOf, readChanged, SITE_FILES, TRIAL_FILES, type TextFiles } from './trial-files.ts';
 
 const said = (changed: TextFiles, site: TextFiles = {}) =>
@@ -45,41 +46,35 @@ test('sowings: ids, references, numbers', () => {
   `);
 });
 test('sowings: labels that could mean two sowings', () => {
-  expect(
-    sowings('sowing,lot,treatment,seeds,label\ns01,leek-2025,packet,50,s02\ns02,leek-2025,jar,50,\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,seeds,label\ns01,leek-2025,packet,50,s02\ns02,leek-2025,jar,50,\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:2:25 label: the label "s02" is also the id of sowing "s02"
       error: Use a label that names one sowing only; counts could belong to either."
   `);
-  expect(
-    sowings('sowing,lot,treatment,seeds,label\ns01,leek-2025,packet,50,K\ns02,leek-2025,jar,50,K\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,seeds,label\ns01,leek-2025,packet,50,K\ns02,leek-2025,jar,50,K\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:3:22 label: the label "K" is also the label of sowing "s01"
       error: Use a label that names one sowing only; counts could belong to either."
   `);
 });
 test('sowings: units', () => {
-  expect(
-    sowings('sowing,lot,treatment,seeds,mass\ns01,leek-2025,packet,50,1\ns02,leek-2025,jar,50,1\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,seeds,mass\ns01,leek-2025,packet,50,1\ns02,leek-2025,jar,50,1\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:1:28 mass: no unit in the heading; g was assumed
       notice: Write "mass (g)", or the unit you used."
   `);
-  expect(
-    sowings('sowing,lot,treatment,seeds,stored (moons)\ns01,leek-2025,packet,50,1\ns02,leek-2025,jar,50,1\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,seeds,stored (moons)\ns01,leek-2025,packet,50,1\ns02,leek-2025,jar,50,1\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:1:28 stored (moons): expected a unit of time, such as years; found "moons"
       error: Units understood: mm, cm, m, in, mg, g, kg, oz, lb, °C, °F, h, days, weeks, months, years, %."
   `);
-  expect(
-    sowings('sowing,lot,treatment,mass (cm)\ns01,leek-2025,packet,50\ns02,leek-2025,jar,1\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,mass (cm)\ns01,leek-2025,packet,50\ns02,leek-2025,jar,1\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:1:22 mass (cm): expected a unit of mass, such as g; found "cm"
       error: Units understood: mm, cm, m, in, mg, g, kg, oz, lb, °C, °F, h, days, weeks, months, years, %."
   `);
-  expect(
-    sowings('sowing,lot,treatment,mass (mg)\ns01,leek-2025,packet,1\ns02,leek-2025,jar,100\n'),
-  ).toMatchInlineSnapshot(`
+  expect(sowings('sowing,lot,treatment,mass (mg)\ns01,leek-2025,packet,1\ns02,leek-2025,jar,100\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/sowings.csv:2:22 mass (mg): 0.001 g at 380 seeds per gram is less than one seed
       error: Look up the mass, its unit in the heading, and seeds_per_gram in lots.yaml."
   `);
@@ -128,9 +123,7 @@ test('another key than the sealed one', () => {
 });
 test('measurements', () => {
   const measured = (text: string) => said({ 'measurements.csv': text });
-  expect(
-    measured('sowing,day,plant,height (cm)\ns01,8,1,12\ns01,8,1,13\ns02,8,,5\ns02,8,,6\n'),
-  ).toMatchInlineSnapshot(`
+  expect(measured('sowing,day,plant,height (cm)\ns01,8,1,12\ns01,8,1,13\ns02,8,,5\ns02,8,,6\n')).toMatchInlineSnapshot(`
     "trials/leek/measurements.csv:3:1 plant: plant "1" of sowing "s01" was measured on day 8 in line 2 already
       error: Number the plants of a sowing in the column "plant", or keep the row that is right.
     trials/leek/measurements.csv:5:1 plant: sowing "s02" was measured on day 8 in line 4 already
@@ -167,9 +160,8 @@ test('weighings', () => {
     trials/leek/weighings.csv:3:11 treatment: a weighing after treatment has no treatment
       error: Write which treatment these seeds had."
   `);
-  expect(
-    weighed('lot,treatment,stage,mass (g),container (g)\nleek-2025,jar,before,10,12\nleek-2025,jar,after,0,\n'),
-  ).toMatchInlineSnapshot(`
+  expect(weighed('lot,treatment,stage,mass (g),container (g)\nleek-2025,jar,before,10,12\nleek-2025,jar,after,0,\n'))
+    .toMatchInlineSnapshot(`
     "trials/leek/weighings.csv:2:22 mass (g): found 10 g with the container, not more than the 12 g of the container alone
       error: Look both masses up, and their units in the headings.
     trials/leek/weighings.csv:3:21 mass (g): found a mass of 0 g; seed weighs something
@@ -238,9 +230,8 @@ test('site files', () => {
     content/site.yaml:6:1 units: expected one of metric, us; found "imperial"
       error: Write one of these words as it stands here."
   `);
-  expect(
-    site({ 'lots.yaml': 'leek-2025:\n  species: Allium porrum\n  harvested: last year\n  moisture: 9,5\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(site({ 'lots.yaml': 'leek-2025:\n  species: Allium porrum\n  harvested: last year\n  moisture: 9,5\n' }))
+    .toMatchInlineSnapshot(`
     "content/lots.yaml:1:1 leek-2025.crop: is missing
       error: Give a value for crop (Everyday name of the crop, such as leek).
     content/lots.yaml:3:3 leek-2025.harvested: expected a year such as 2025, or a date such as 2025-09-14; found "last year"
@@ -257,4 +248,36 @@ test('site files', () => {
     "content/questions.yaml:5:38 jar.trials[2].lott: unknown key "lott"
       error: Did you mean "lot"?"
   `);
+});
+test('a finished trial whose tables hold nothing', () => {
+  expect(
+    said({ 'counts.csv': 'sowing,day,germinated\ns01,5,NC\ns02,5,NC\ns03,5,NC\ns04,5,NC\n' }),
+  ).toMatchInlineSnapshot(`
+    "trials/leek/trial.yaml:3:1 status: the trial is finished, but its tables hold no count, measurement or weighing
+      error: Fill in what was counted, measured or weighed, or write "status: growing"."
+  `);
+});
+test('UTF-8 with a lost byte is not taken for another encoding', () => {
+  const text = new TextEncoder().encode('sowing,day,germinated,note\ns01,5,1,frühé Blüte\n');
+  expect(said({ 'counts.csv': Uint8Array.from([...text].toSpliced(-9, 1)) })).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv: this is not a text file, or its letters are broken
+      error: Save it again as CSV UTF-8 (tables) or as plain text UTF-8."
+  `);
+});
+test('abnormal or dead seeds that come back are a warning, hard and fresh ones may germinate', () => {
+  expect(
+    said({
+      'counts.csv': 'sowing,day,germinated,dead,hard\ns01,5,1,3,9\ns01,8,1,2,4\ns02,5,1,,\ns03,5,1,,\ns04,5,1,,\n',
+    }),
+  ).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv:3:9 dead: found 2 by day 8, fewer than the 3 by day 5
+      warning: Categories are totals as of that day: correct the one that is off, or say in a note why it fell."
+  `);
+});
+test("a mistake in the site's people or lots is not repeated in every trial", () => {
+  const site = readSite(filesOf(SITE_FILES, { 'lots.yaml': 'leek-2025: { species: Allium porrum }\n' }), '.');
+  const { trial, problems } = readTrial({ id: 'leek', folder: 'leek', files: filesOf(TRIAL_FILES), ...site });
+  expect(site.problems.map(problemText)).toHaveLength(1);
+  expect(problems).toEqual([]);
+  expect(trial).toBeNull(); // its lot is not known
 });

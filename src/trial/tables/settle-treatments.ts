@@ -33,6 +33,7 @@ export function settleTreatments(
   if (keyBytes) {
     const needed = open.map(({ data }) => data?.sowing ?? '');
     const key = readKey(keyBytes, problems.in('key.csv'), context, idOf, needed);
+    const fromKey = open.length > 0;
     for (const [id, treatment] of key?.treatments ?? []) {
       const said = treatmentOf.get(id);
       const row = rows.find(({ data }) => data?.sowing === id);
@@ -45,7 +46,7 @@ export function settleTreatments(
       }
       if (treatment !== null) treatmentOf.set(id, treatment);
     }
-    return { treatmentOf, fromKey: true, keyApart: false, readAs: key ? [key.readAs] : [] };
+    return { treatmentOf, fromKey, keyApart: false, readAs: key ? [key.readAs] : [] };
   }
 
   const keyApart = context.blind === 'yes' && !hasTreatments && open.length > 0;

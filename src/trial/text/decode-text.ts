@@ -47,7 +47,15 @@ function decode(bytes: Uint8Array): DecodedText | null {
   }
   const text = strictly('utf-8', bytes);
   if (text !== null) return { text, encoding: startsWith(bytes, [0xef, 0xbb, 0xbf]) ? 'UTF-8 with BOM' : 'UTF-8' };
+  if (isBrokenUtf8(bytes)) return null;
   return { text: new TextDecoder('windows-1252').decode(bytes), encoding: 'Windows-1252' };
+}
+
+/** UTF-8 with a few bytes lost: most letters beyond ASCII are whole, which Windows-1252 texts hardly ever look like. */
+function isBrokenUtf8(bytes: Uint8Array): boolean {
+  const letters = new TextDecoder('utf-8').decode(bytes).match(/[^\p{ASCII}]/gu) ?? [];
+  const broken = letters.filter((letter) => letter === '\uFFFD').length;
+  return letters.length - broken > broken;
 }
 
 function strictly(encoding: string, bytes: Uint8Array): string | null {
