@@ -11,7 +11,8 @@ export function checkSowings({ trialYaml, tables, context, files }: Records, pro
   const weighedOnly = files.has('weighings.csv') && !files.has('counts.csv') && !files.has('measurements.csv');
   if (!files.has('sowings.csv')) {
     const counted = files.has('counts.csv') || files.has('measurements.csv');
-    if (counted || (status !== 'planned' && status !== 'abandoned' && !weighedOnly)) {
+    const needed = (status === 'finished' && !weighedOnly) || status === 'growing';
+    if (counted || needed) {
       problems.in('sowings.csv').error(WHOLE_FILE, {
         rule: 'sowings-missing',
         message: 'there is no sowings.csv, which lists the containers or rows that were sown',
