@@ -42,10 +42,10 @@ export function finding(trial: Trial, analysis: Analysis, result: Result, compar
   const caveats = analysis.caveats.filter((caveat) => appliesTo(caveat, result, comparison));
   const margin = comparison.equivalence?.margin ?? result.matters;
   const fixing = fixedOn(trial);
-  const range = rangeToPrint(comparison, margin);
+  const chosen = findingCase(result, comparison);
+  const range = rangeToPrint(comparison, chosen, margin);
   const span = range ? range.upper - range.lower : Math.abs(comparison.estimate ?? 0);
   const digits = digitsFor(result.measure, result.unit, span);
-  const chosen = findingCase(result, comparison);
   const alone = chosen === 'untestable' || chosen === 'no-number';
   const round = (value: number) => amount(value, digits, margin);
   return {
@@ -74,15 +74,21 @@ export function finding(trial: Trial, analysis: Analysis, result: Result, compar
  * The ordinary (95 %) interval; for a likeness the narrower (90 %) one that the verdict rests on, where
  * the ordinary one reaches beyond the margin and would seem to contradict the sentence.
  */
-function rangeToPrint({ interval, equivalence, verdict }: Comparison, margin: number | null) {
-  const alike = verdict === 'same' || (equivalence?.shown === true && !equivalence.fixedBeforehand);
+function rangeToPrint({ interval, equivalence }: Comparison, chosen: FindingCase, margin: number | null) {
   const whole = complete(interval);
   const narrow = complete(equivalence?.interval ?? null);
-  if (alike && narrow && margin !== null && (whole === null || whole.lower < -margin || whole.upper > margin)) {
-    return { ...narrow, narrower: true };
-  }
+  const beyond = margin !== null && (whole === null || whole.lower < -margin || whole.upper > margin);
+  if (LIKENESS.includes(chosen) && narrow && beyond) return { ...narrow, narrower: true };
   return whole && { ...whole, narrower: false };
 }
+
+const LIKENESS: readonly FindingCase[] = [
+  'same',
+  'small',
+  'likeness-not-agreed',
+  'small-not-agreed',
+  'same-cause-unclear',
+];
 
 function complete(range: Range | null): { lower: number; upper: number } | null {
   if (range === null || range.lower === null || range.upper === null) return null;

@@ -14,25 +14,25 @@ export function headline(trial: Trial, analysis: Analysis, result: Result, compa
   return `${pieces.name}${where}${when}: ${finding(pieces, verdictMark(result, comparison).words)}`;
 }
 
-function finding({ facts, estimate, range, bareRange, probably, units, margin }: Saying, mark: string): string {
+function finding({ facts, judged, estimate, range, bareRange, probably, units, margin }: Saying, mark: string): string {
   switch (facts.case) {
     case 'matters':
     case 'different':
     case 'small-not-agreed':
       return facts.coarse && facts.case !== 'matters'
         ? `${mark}, by how long is not known`
-        : `${probably}${estimate} (${bareRange})`;
+        : `${probably}${estimate} (${judged}${bareRange})`;
     case 'small':
     case 'same':
-      return `${probably}alike within ${margin} (${bareRange})`;
+      return `${probably}alike within ${margin} (${judged}${bareRange})`;
     case 'cause-unclear':
     case 'same-cause-unclear':
-      return `${estimate} (${bareRange}), cause unclear`;
+      return `${estimate} (${judged}${bareRange}), cause unclear`;
     case 'untestable':
       return `${mark}, ${units}`;
     case 'unclear':
     case 'likeness-not-agreed':
-      return range === null ? mark : `${mark} (${range})`;
+      return range === null ? mark : `${mark} (${judged}${range})`;
     case 'hardly-any':
     case 'no-number':
       return mark;

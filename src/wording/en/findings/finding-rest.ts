@@ -6,11 +6,11 @@ import { untestableText } from './untestable-text.ts';
 /** The sentences that read alike for every measure: likeness, a serious caveat in the way, nothing to be told. */
 export function findingRest(s: Saying): string {
   const { probably, because, reasons, bareRange, units, margin } = s;
-  const numbers = `${ofTreatment(s)}; ${s.facts.judgedByNarrower ? `by the range that judges likeness, ${bareRange}` : bareRange}; ${units}`;
+  const numbers = `${ofTreatment(s)}; ${s.judged}${bareRange}; ${units}`;
   switch (s.facts.case) {
     case 'same':
       return `The two were ${probably}alike for this purpose: any difference is smaller than ${margin} (${
-        s.facts.judgedByNarrower ? 'by the range that judges likeness, ' : 'the data fit with '
+        s.judged || 'the data fit with '
       }${bareRange}; ${units}).${marginDate(s)}${because}`;
     case 'likeness-not-agreed':
       return `No difference was shown (${numbers}). Had ${margin} been agreed beforehand, this would ${probably}count as alike.${because}`;

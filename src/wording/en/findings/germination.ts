@@ -13,7 +13,7 @@ export const germination = (s: Saying): string => `${finding(s)}${noRoom(s)}`;
 function finding(s: Saying): string {
   const { facts, probably, because, estimate, range, bareRange, units, margin, bareMargin } = s;
   const came = `${s.b('seed')} ${probably}came up ${facts.estimate?.sign === -1 ? 'less' : 'more'}`;
-  const small = `There was ${probably}a small difference (${ofTreatment(s)}; ${bareRange}; ${units})`;
+  const small = `There was ${probably}a small difference (${ofTreatment(s)}; ${s.judged}${bareRange}; ${units})`;
   switch (facts.case) {
     case 'matters':
       return `${came}: ${shares(s)}. The data fit with ${range}, all beyond the ${bareMargin} ${

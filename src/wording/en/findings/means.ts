@@ -19,11 +19,10 @@ export function means(s: Saying): string {
 }
 
 function head(s: Saying): string {
-  const { facts, result, estimate, bareRange, units } = s;
-  const { treatment, control } = facts.groups;
+  const { result, estimate, bareRange, units } = s;
+  const { treatment, control } = s.facts.groups;
   if (result.measure === 't50' && treatment && control && bareRange === null) return halfApartText(s);
-  const judged = facts.judgedByNarrower ? 'by the range that judges likeness ' : '';
-  const range = bareRange === null ? '' : `the data fit with ${judged}${bareRange}; `;
+  const range = bareRange === null ? '' : `${s.judged || 'the data fit with '}${bareRange}; `;
   const look = averagesText(s);
   return `${look === '' ? s.name : look}: ${estimate} (${range}${units}).`;
 }

@@ -30,6 +30,8 @@ export interface Saying {
   /** "3 to 21 more per 100", null without an interval; `bare`: without what follows the direction. */
   readonly range: string | null;
   readonly bareRange: string | null;
+  /** Where likeness is judged by the narrower interval, the words that say so before the range. */
+  readonly judged: string;
   /** "10 per 100", "8 mm", and without what follows: "10", "8 mm". */
   readonly margin: string;
   readonly bareMargin: string;
@@ -68,6 +70,7 @@ export function saying(trial: Trial, analysis: Analysis, result: Result, compari
     estimate: estimate ? differenceText(estimate, words) : '',
     range: limits && rangeText(limits.lower, limits.upper, words),
     bareRange: limits && rangeText(limits.lower, limits.upper, bare),
+    judged: facts.judgedByNarrower ? 'by the range that judges likeness, ' : '',
     margin: `${marginText}${words.after}`,
     bareMargin: marginText,
     was: /s$/.test(words.unit) && margin !== 1 ? 'were' : 'was',

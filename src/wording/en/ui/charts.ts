@@ -55,7 +55,6 @@ export const charts = {
   'chart.batch': 'batch',
   'chart.aBlock': 'block',
   'chart.groupWithUnits': '{group}; {units}: {values}.',
-  'chart.headlineVerdict': '{headline}; {verdict}.',
   'chart.storedFor': 'stored {time}',
   'chart.togetherOf': 'together: {lots}',
 
