@@ -52,7 +52,7 @@ export function differences(
       ),
     ].join(' '),
     description: words.say('chart.differences.description', {
-      values: rows.map((row) => inWords(trial, analysis, row, words)).join(' '),
+      values: rows.map((row) => inWords(trial, row, words)).join(' '),
     }),
     table: {
       head: [
@@ -83,8 +83,13 @@ export function rangeInWords({ measure }: Result, { interval, unit }: Comparison
 /** True where checks were too far apart to say how large a difference in time is (methods 5): drawn without a mark. */
 export const tooCoarse = ({ interval }: Comparison): boolean => interval?.method === 'welch-bracket';
 
-const inWords = (trial: Trial, analysis: Analysis, { result, comparison }: Difference, words: Words) =>
-  words.say('chart.headlineVerdict', {
-    headline: words.headline(trial, analysis, result, comparison),
-    verdict: words.verdict(result, comparison).words,
-  });
+/** A row as its words in the picture say it: what limits the number comes before it. */
+function inWords(trial: Trial, { result, comparison }: Difference, words: Words): string {
+  const range = rangeInWords(result, comparison, words);
+  const values = [
+    words.verdict(result, comparison).words,
+    ...(tooCoarse(comparison) ? [] : [words.difference(comparison.estimate, result)]),
+    ...(range === null ? [] : [range]),
+  ];
+  return words.say('chart.named', { name: words.comparisonName(trial, comparison), values: values.join('; ') });
+}

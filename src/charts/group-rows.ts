@@ -2,6 +2,7 @@ import type { Group, Result, UnitValue } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { treatmentStyle, type TreatmentStyle } from './treatment-style.ts';
+import { valueText } from './value-text.ts';
 
 /** One group of a lot: its units, its words, how it is drawn. */
 export interface GroupRow {
@@ -30,9 +31,9 @@ export function groupRows(trial: Trial, result: Result, lot: string, words: Word
     }));
 }
 
-function notesOf(trial: Trial, { unit }: Result, group: Group, words: Words): string[] {
-  const { stored, estimate, seeds, interval } = group;
-  const said = (value: number | null) => words.quantity(value, unit, seeds);
+function notesOf(trial: Trial, result: Result, group: Group, words: Words): string[] {
+  const { stored, estimate, interval } = group;
+  const said = (value: number | null) => valueText(value, result, words);
   const notes = stored === null ? [] : [words.say('chart.storedFor', { time: words.quantity(stored, 'years') })];
   notes.push(words.say('chart.estimateOf', { estimate: said(estimate), units: words.units(trial, group) }));
   if (interval?.lower != null && interval.upper != null) {

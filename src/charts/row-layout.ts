@@ -30,7 +30,7 @@ export interface RowLine {
 }
 
 const GAP = 16;
-const LEFT = -LABEL_WIDTH - LABEL_GAP;
+const LEFT = -LABEL_WIDTH - LABEL_GAP + 1; // a j reaches out to the left
 
 /**
  * Rows under one another, each as high as its words or its picture need, words in the left column. Charts with rows have

@@ -1,15 +1,14 @@
 import type { Words } from '../wording/words.ts';
 import type { Check } from './germination-course.ts';
+import { roundedShare } from './value-text.ts';
 
 /** Seeds up of 100 sown. */
 export const share = ({ germinated, seeds }: Check): number => (100 * germinated) / seeds;
 
 /** The share as written at the end of a line: whole, but never 0 or 100 unless it is. */
 export function shareText(check: Check, words: Words): string {
-  const exact = share(check);
-  const whole = Math.round(exact);
-  const closed = (whole === 0 || whole === 100) && whole !== exact;
-  return closed ? words.number(Math.max(0.1, Math.min(99.9, exact)), 1) : words.number(whole);
+  const { value, digits } = roundedShare(share(check));
+  return words.number(value, digits);
 }
 
 /** The corners of one line: from nothing on the day of sowing through the checks. Each carries what its line looks like. */

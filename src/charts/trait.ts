@@ -7,6 +7,7 @@ import { axisTitle, groupRows, unitName, type GroupRow } from './group-rows.ts';
 import { groupScale } from './group-scale.ts';
 import { intervalNotes } from './interval-marks.ts';
 import { traitPlot } from './trait-plot.ts';
+import { valueText } from './value-text.ts';
 
 /** A unit with the plants measured in it. */
 export interface MeasuredUnit extends UnitValue {
@@ -63,13 +64,13 @@ function inWords(trial: Trial, result: Result, { group, units }: GroupRow, words
   return words.say('chart.groupWithUnits', {
     group: words.groupSentence(trial, result, group),
     units: words.units(trial, group),
-    values: words.list(units.map(({ value }) => words.quantity(value, result.unit))),
+    values: words.list(units.map(({ value }) => valueText(value, result, words))),
   });
 }
 
 function tableOf(result: Result, rows: readonly TraitRow[], words: Words): Chart['table'] {
   const { ui } = words;
-  const said = (value: number | null) => words.quantity(value, result.unit);
+  const said = (value: number | null) => valueText(value, result, words);
   return {
     head: [ui['table.treatment'], ui['table.unit'], ui['table.plants'], ui['table.mean'], ui['table.interval']],
     rows: rows.flatMap(({ label, group, measuredUnits }) => [

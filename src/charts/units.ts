@@ -7,6 +7,8 @@ import { axisTitle, groupRows, unitName, type GroupRow } from './group-rows.ts';
 import { groupScale } from './group-scale.ts';
 import { intervalNotes } from './interval-marks.ts';
 import { unitPlot } from './unit-plot.ts';
+import { inBlocks, unitTable } from './unit-table.ts';
+import { valueText } from './value-text.ts';
 
 /**
  * Every unit (tray, dish, batch) of one lot as a dot, by treatment; units of one block are joined. Under the dots the group's
@@ -34,7 +36,7 @@ export function units(trial: Trial, analysis: Analysis, result: Result, lot: str
       unit: unitName(trial, rows, words),
       values: rows.map((row) => inWords(trial, result, row, words)).join(' '),
     }),
-    table: tableOf(result, rows, words),
+    table: unitTable(result, rows, words),
     spec: unitPlot(rows, scale, axisTitle(trial, result, words), words),
   };
 }
@@ -57,10 +59,10 @@ function titleOf(
       words,
     );
   }
-  const ranges = rows.flatMap(({ label, group, units: all }) => {
+  const ranges = rows.flatMap(({ label, units: all }) => {
     const values = all.flatMap(({ value }) => value ?? []);
     const [least, most] = [Math.min(...values), Math.max(...values)];
-    const said = (value: number) => words.quantity(value, result.unit, group.seeds);
+    const said = (value: number) => valueText(value, result, words);
     if (values.length < 2) return [];
     return [words.say('chart.unitsRange', { name: label, lower: said(least), upper: said(most) })];
   });
@@ -79,61 +81,11 @@ function subtitleOf(trial: Trial, result: Result, lot: string, rows: readonly Gr
   return words.say('chart.units.subtitleBlocks', { ...values, block: trial.sowing.block ?? words.ui['chart.aBlock'] });
 }
 
-const inBlocks = (rows: readonly GroupRow[]) => rows.some(({ units: all }) => all.some(({ block }) => block !== null));
-
 function inWords(trial: Trial, result: Result, { group, units: all }: GroupRow, words: Words): string {
-  const values = all.map(({ value }) => words.quantity(value, result.unit, group.seeds));
+  const values = all.map(({ value }) => valueText(value, result, words));
   return words.say('chart.groupWithUnits', {
     group: words.groupSentence(trial, result, group),
     units: words.units(trial, group),
     values: words.list(values),
   });
 }
-
-function tableOf(result: Result, rows: readonly GroupRow[], words: Words): Chart['table'] {
-  const blocks = inBlocks(rows);
-  const counted = result.values.some(({ count }) => count !== null);
-  const said = (value: number | null, group: GroupRow['group']) => words.quantity(value, result.unit, group.seeds);
-  const line = (label: string, unit: string, block: string | null, count: string, value: string, interval: string) => [
-    label,
-    unit,
-    ...(blocks ? [block ?? ''] : []),
-    ...(counted ? [count] : []),
-    value,
-    interval,
-  ];
-  const { ui } = words;
-  return {
-    head: line(
-      ui['table.treatment'],
-      ui['table.unit'],
-      ui['table.block'],
-      ui['table.count'],
-      ui['table.value'],
-      ui['table.interval'],
-    ),
-    rows: rows.flatMap(({ label, group, units: all }) => [
-      ...all.map(({ unit, block, count, seeds, value }) =>
-        line(label, unit, block, countOf(count, seeds, words), said(value, group), ''),
-      ),
-      line(
-        label,
-        ui['chart.together'],
-        null,
-        countOf(group.count, group.seeds, words),
-        said(group.estimate, group),
-        group.interval
-          ? words.say('chart.fromTo', {
-              lower: said(group.interval.lower, group),
-              upper: said(group.interval.upper, group),
-            })
-          : ui['table.none'],
-      ),
-    ]),
-  };
-}
-
-const countOf = (count: number | null, seeds: number | null, words: Words) =>
-  count === null || seeds === null
-    ? words.ui['table.notKnown']
-    : words.say('chart.countOf', { count: words.number(count), all: words.number(seeds) });

@@ -29,7 +29,7 @@ test('says the findings, what is drawn, and the values', () => {
   const { kind, title, subtitle, description, table } = draw();
   expect({ kind, title, subtitle, description, table }).toMatchInlineSnapshot(`
     {
-      "description": "Differences from the control with what the data fit with. Soaked 6 h: +12.7 (+2.3 to +23.1); different. Soaked 12 h: +42.3 (+31.9 to +52.7); different.",
+      "description": "Differences from the control with what the data fit with. Soaked 6 h against Dry: different; +12.7 per 100; +2.3 to +23.1. Soaked 12 h against Dry: different; +42.3 per 100; +31.9 to +52.7.",
       "kind": "differences",
       "subtitle": "Mark: the difference from Dry. Line: what the data fit with (95 % interval). Pale strip: too small to matter.",
       "table": {

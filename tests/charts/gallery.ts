@@ -1,11 +1,12 @@
 /**
- * Writes tests/output/gallery.html: every chart on invented data, on light and on dark paper.
+ * Writes tests/output/gallery.html: every chart on invented data, then those of the demonstration trials, on light and on dark paper.
  * `node tests/charts/gallery.ts`, then look at it, also in grey (`gallery.html#grey`).
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { renderSvg } from '../../src/charts/render-svg.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
+import { demonstrationCharts } from './demonstration-charts.ts';
 import { galleryCharts } from './gallery-charts.ts';
 
 const words = wordsFor('en');
@@ -18,7 +19,7 @@ const face = (weight: number) => {
 const escaped = (text: string) => text.replace(/[&<>"]/g, (character) => `&#${character.charCodeAt(0)};`);
 
 const figures: string[] = [];
-for (const [name, chart] of Object.entries(galleryCharts(words))) {
+for (const [name, chart] of Object.entries({ ...galleryCharts(words), ...(await demonstrationCharts(words)) })) {
   const id = `chart-${figures.length}`;
   figures.push(`<figure id="${id}">
     <p>${escaped(name)}</p>

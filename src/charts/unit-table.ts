@@ -1,0 +1,62 @@
+import type { Result } from '../analysis/analysis.ts';
+import type { Words } from '../wording/words.ts';
+import type { Chart } from './chart.ts';
+import type { GroupRow } from './group-rows.ts';
+import { valueText } from './value-text.ts';
+
+export const inBlocks = (rows: readonly GroupRow[]): boolean =>
+  rows.some(({ units }) => units.some(({ block }) => block !== null));
+
+/** The numbers of `units`: a row for each unit, then one for its group with the interval. */
+export function unitTable(result: Result, rows: readonly GroupRow[], words: Words): Chart['table'] {
+  const { ui } = words;
+  const columns = { blocks: inBlocks(rows), counts: result.values.some(({ count }) => count !== null) };
+  const said = (value: number | null) => valueText(value, result, words);
+  const line = ({ block, count, ...cells }: Line) => [
+    cells.label,
+    cells.unit,
+    ...(columns.blocks ? [block] : []),
+    ...(columns.counts ? [count] : []),
+    cells.value,
+    cells.interval,
+  ];
+  return {
+    head: line({
+      label: ui['table.treatment'],
+      unit: ui['table.unit'],
+      block: ui['table.block'],
+      count: ui['table.count'],
+      value: ui['table.value'],
+      interval: ui['table.interval'],
+    }),
+    rows: rows.flatMap(({ label, group, units }) => [
+      ...units.map(({ unit, block, count, seeds, value }) =>
+        line({
+          label,
+          unit,
+          block: block ?? '',
+          count: countOf(count, seeds, words),
+          value: said(value),
+          interval: '',
+        }),
+      ),
+      line({
+        label,
+        unit: ui['chart.together'],
+        block: '',
+        count: countOf(group.count, group.seeds, words),
+        value: said(group.estimate),
+        interval: group.interval
+          ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
+          : ui['table.none'],
+      }),
+    ]),
+  };
+}
+
+type Line = Readonly<Record<'label' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
+
+const countOf = (count: number | null, seeds: number | null, words: Words) =>
+  count === null || seeds === null
+    ? words.ui['table.notKnown']
+    : words.say('chart.countOf', { count: words.number(count), all: words.number(seeds) });
