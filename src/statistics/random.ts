@@ -29,7 +29,7 @@ export function seededRandom(seed: number | string): () => number {
     [a0, a1, a2] = [a1, a2, a];
     const b = modulo(527612 * b2 - 1370589 * b0, M2);
     [b0, b1, b2] = [b1, b2, b];
-    return (a > b ? a - b : a - b + M1) * 2.3283065492957277e-10;
+    return (a > b ? a - b : a - b + M1) * 2.328306549295728e-10;
   };
 }
 

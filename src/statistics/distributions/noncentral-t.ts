@@ -11,7 +11,7 @@ import { normalCdf } from './normal.ts';
  * @throws {RangeError} when t or ncp is not finite or df not above 0
  *
  * Source: definition (Johnson, Kotz & Balakrishnan 1995, vol. 2, ch. 31, from memory).
- * Checked against: R `pt(t, df, ncp)` to 1e-7 (R itself warns of its precision there).
+ * Checked against: R `pt(t, df, ncp)` to 1e-7 (R itself warns of its precision there); R `integrate` in small tails.
  */
 export function noncentralTCdf(t: number, df: number, ncp: number): number {
   if (!Number.isFinite(t) || !Number.isFinite(ncp) || !(df > 0 && df < Infinity)) {

@@ -10,7 +10,7 @@ import { normalCdf } from './normal.ts';
  * @param k number of values, a whole number from 2
  * @throws {RangeError} outside those
  *
- * Source: Tippett (1925), Biometrika 17, 364–387, from memory. Checked against: R `ptukey(q, k, Inf)`.
+ * Source: Tippett (1925), Biometrika 17, 364–387, from memory. Checked against: R `ptukey(q, k, Inf)`, and beyond four values, where that loses digits, R `integrate`.
  */
 export function rangeCdf(q: number, k: number): number {
   if (!(q >= 0 && Number.isInteger(k) && k >= 2)) {
