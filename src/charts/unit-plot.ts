@@ -1,6 +1,5 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { Words } from '../wording/words.ts';
-import { INK } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import type { GroupRow } from './group-rows.ts';
 import { INTERVAL_LAYERS, intervalMarks } from './interval-marks.ts';
@@ -32,7 +31,7 @@ export function unitPlot(rows: readonly GroupRow[], scale: Scale, title: string,
       ...intervalMarks(estimates, scale),
       axisTitle: axis.lines,
       dots,
-      joins: dots.filter(({ block }) => block !== null),
+      joins: joinsOf(dots),
     },
     layer: LAYERS,
   };
@@ -48,19 +47,30 @@ function dotsOf({ units, style }: GroupRow, row: number, y: number, { low, high 
   return known.map((dot, index) => ({ ...dot, ...style, row, y: y + (moves[index] ?? 0) }));
 }
 
+/** From every unit of a block to every unit of it in the next row that has any. */
+function joinsOf(
+  dots: readonly { readonly block: string | null; readonly row: number; readonly at: number; readonly y: number }[],
+) {
+  const blocks = Map.groupBy(
+    dots.filter(({ block }) => block !== null),
+    ({ block }) => block,
+  );
+  return [...blocks.values()].flatMap((block) => {
+    const rows = [...Map.groupBy(block, ({ row }) => row).values()];
+    return rows.flatMap((row, index) =>
+      row.flatMap(({ at, y }) => (rows[index + 1] ?? []).map((next) => ({ at, y, to: next.at, toY: next.y }))),
+    );
+  });
+}
+
 const y = place('y');
 
 const LAYERS: Layers = [
   {
     name: 'joins',
     data: { name: 'joins' },
-    mark: { type: 'line', color: INK, strokeWidth: 0.9, strokeOpacity: 0.5 },
-    encoding: {
-      x: valueAxis('at'),
-      y,
-      detail: { field: 'block', type: 'nominal' },
-      order: { field: 'row', type: 'quantitative' },
-    },
+    mark: { type: 'rule', strokeWidth: 0.9, strokeOpacity: 0.5 },
+    encoding: { x: valueAxis('at'), x2: { field: 'to' }, y, y2: { field: 'toY' } },
   },
   {
     name: 'dots',

@@ -64,6 +64,7 @@ function titleOf(
     const [least, most] = [Math.min(...values), Math.max(...values)];
     const said = (value: number) => valueText(value, result, words);
     if (values.length < 2) return [];
+    if (least === most) return [words.say('chart.headlineOf', { name: label, value: said(least) })];
     return [words.say('chart.unitsRange', { name: label, lower: said(least), upper: said(most) })];
   });
   const title = words.say('chart.units.title', { unit: unitName(trial, rows, words) });
@@ -75,7 +76,7 @@ function titleOf(
 function subtitleOf(trial: Trial, result: Result, lot: string, rows: readonly GroupRow[], words: Words): string {
   const unit = unitName(trial, rows, words);
   const day = result.days[lot];
-  if (day === undefined) return words.say('chart.units.subtitleNoDay', { unit });
+  if (day === undefined || result.measure !== 'germination') return words.say('chart.units.subtitleNoDay', { unit });
   const values = { unit, day: words.number(day) };
   if (!inBlocks(rows)) return words.say('chart.units.subtitle', values);
   return words.say('chart.units.subtitleBlocks', { ...values, block: trial.sowing.block ?? words.ui['chart.aBlock'] });

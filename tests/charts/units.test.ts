@@ -113,10 +113,25 @@ test('a dot for every unit of the analysis, at its value', () => {
 test('units of one block are joined through the treatments; without blocks nothing is', async () => {
   expect(rows(draw(), 'joins')).toEqual([]);
   const { drawn } = readSvg(await renderSvg(draw(blocks).spec, 'x'));
-  const joins = drawn.filter(({ layer }) => layer === 'joins');
-  expect(joins).toHaveLength(3);
-  for (const { attributes } of joins) expect(attributes['d']?.match(/[ML]/g)).toEqual(['M', 'L', 'L']);
+  expect(drawn.filter(({ layer }) => layer === 'joins')).toHaveLength(3 * 2);
+  const value = (treatment: string) =>
+    blocks.result.values.filter(({ block, treatment: of }) => block === 'shelf 2' && of === treatment)[0]?.value;
+  expect(rows(draw(blocks), 'joins')).toEqual(
+    expect.arrayContaining([
+      expect.objectContaining({ at: value('t0'), to: value('t1') }),
+      expect.objectContaining({ at: value('t1'), to: value('t2') }),
+    ]),
+  );
   expect(draw(blocks).subtitle).toContain('lines join those of the same block');
+});
+
+test('several units of a block are each joined to each of the next row', () => {
+  const values = blocks.result.values.map((unit) => ({
+    ...unit,
+    block: unit.block === 'shelf 3' ? 'shelf 2' : unit.block,
+  }));
+  const chart = draw(blocks, { ...blocks.result, values });
+  expect(rows(chart, 'joins')).toHaveLength(2 * (1 + 2 * 2));
 });
 
 test('units without a value are listed and not drawn', () => {
@@ -146,7 +161,7 @@ test('germination never leaves 0 to 100, and shares the axis of its own values',
 });
 
 test('times have the finding as title, since no curve has it', () => {
-  const result = { ...plain.result, measure: 't50' as const, unit: 'days', days: {} };
+  const result = { ...plain.result, measure: 't50' as const, unit: 'days' };
   expect(draw(plain, result).title).toMatch(/^Jar: /);
   expect(draw(plain, result).subtitle).toBe('One dot for each tray.');
 });
