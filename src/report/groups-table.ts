@@ -3,11 +3,16 @@ import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import type { TextTable } from './numbers-table.ts';
 
+interface Column {
+  readonly head: string;
+  cell(group: Group): string | null;
+}
+
 /** One row a treatment of one lot: how much there was, what came of it, what the data fit with. */
 export function groupsTable(words: Words, trial: Trial, result: Result, lot: string): TextTable {
   const groups = result.groups.filter((group) => group.lot === lot);
   const { ui } = words;
-  const columns: readonly { head: string; cell(group: Group): string | null }[] = [
+  const columns: readonly Column[] = [
     { head: ui['table.treatment'], cell: (group) => words.treatmentLabel(trial, group.treatment) },
     { head: ui['table.stored'], cell: ({ stored }) => (stored === null ? null : words.quantity(stored, 'years')) },
     { head: ui['table.units'], cell: (group) => words.units(trial, group) },
@@ -16,7 +21,10 @@ export function groupsTable(words: Words, trial: Trial, result: Result, lot: str
       cell: ({ count, seeds }) =>
         count === null || seeds === null ? null : words.say('table.countOf', { count, seeds }),
     },
-    { head: ui['table.plants'], cell: ({ plants }) => (plants === null ? null : words.number(plants)) },
+    {
+      head: ui[result.measure === 'trait' ? 'table.plants' : 'table.germinated'],
+      cell: ({ plants }) => (plants === null ? null : words.number(plants)),
+    },
     { head: ui['table.estimate'], cell: (group) => words.quantity(group.estimate, result.unit, group.seeds) },
     {
       head: ui['table.interval'],
@@ -35,9 +43,25 @@ export function groupsTable(words: Words, trial: Trial, result: Result, lot: str
           ? null
           : words.say('stats.limits', { lower: words.number(bracket.after), upper: words.number(bracket.by) }),
     },
-    { head: ui['stats.sd'], cell: ({ sd }) => (sd === null ? null : words.number(sd, 2)) },
-    { head: ui['stats.icc'], cell: ({ icc }) => (icc === null ? null : words.number(icc, 2)) },
   ];
+  return filledColumns(groups, columns);
+}
+
+/** Spread between units and between plants, for readers with statistics; no rows where there is none to tell. */
+export function spreadTable(words: Words, trial: Trial, result: Result, lot: string): TextTable {
+  const groups = result.groups.filter((group) => group.lot === lot);
+  const { ui } = words;
+  const number = (value: number | null) => (value === null ? null : words.number(value, 3));
+  const table = filledColumns(groups, [
+    { head: ui['table.treatment'], cell: (group) => words.treatmentLabel(trial, group.treatment) },
+    { head: ui['stats.sd'], cell: ({ sd }) => number(sd) },
+    { head: ui['stats.plantSd'], cell: ({ plantSd }) => number(plantSd) },
+    { head: ui['stats.icc'], cell: ({ icc }) => number(icc) },
+  ]);
+  return table.head.length > 1 ? table : { head: [], rows: [] };
+}
+
+function filledColumns(groups: readonly Group[], columns: readonly Column[]): TextTable {
   const filled = columns.filter(({ cell }) => groups.some((group) => cell(group) !== null));
   return {
     head: filled.map(({ head }) => head),

@@ -70,7 +70,7 @@ describe.each(trials)('/%s', (page) => {
 
   test('compares nothing while the trial grows', () => {
     if (analysis.results.length > 0) return;
-    expect(html).not.toContain('class="finding"');
+    expect(html).not.toContain('class="findings');
     expect(html).not.toContain('id="results"');
   });
 

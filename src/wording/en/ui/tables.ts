@@ -95,6 +95,8 @@ export const tables = {
   'stats.welch': 'Welch’s own interval',
   'stats.bracket': 'What the check days allow',
   'stats.sd': 'sd between units',
+  'stats.plantSd': 'sd between plants of a unit',
+  'stats.spread': 'Spread within a treatment',
   'stats.icc': 'Correlation of plants within a unit',
   'stats.overall': 'All treatments together (F)',
   'stats.lotsDiffer': 'Do the lots differ (F)',
