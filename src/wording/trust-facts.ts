@@ -91,7 +91,8 @@ function alike(trial: Trial, { caveats }: Analysis): TrustFacts['alike'] {
   // In a storage series each test has its own day; within one test they are compared by the caveats.
   const series = trial.sowings.some(({ stored }) => stored !== null);
   const dates = [...new Set(sown)].sort();
-  if (unlike.length > 0) return { answer: 'no', unlike, dates };
+  if (unlike.length > 0)
+    return { answer: unlike.every(({ id }) => id === 'two-changes') ? 'partly' : 'no', unlike, dates };
   if (trial.sowings.length === 0 || sown.length < trial.sowings.length)
     return { answer: 'not recorded', unlike, dates };
   return { answer: dates.length > 1 && !series ? 'partly' : 'yes', unlike, dates };

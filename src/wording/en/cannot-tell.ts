@@ -1,10 +1,12 @@
-import type { Analysis } from '../../analysis/analysis.ts';
+import type { Analysis, Caveat } from '../../analysis/analysis.ts';
+import type { Evidence } from '../../analysis/caveats/evidence.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { limitsOf, type Limit } from '../limits-of.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
 import { containerWord } from './container-word.ts';
 import { differenceWords } from './difference-words.ts';
 import { inUnit } from './in-unit.ts';
+import { changesText } from './caveats/note-texts.ts';
 import { list } from './list.ts';
 import { number } from './number.ts';
 import { unitWord } from './unit-word.ts';
@@ -40,7 +42,7 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
     case 'alike':
       return 'Whether the treatments are alike: no smallest difference that matters was set, so there is nothing to measure likeness by.';
     case 'of-caveat':
-      return caveatWords(trial, analysis, limit.caveat).sentence;
+      return ofCaveat(trial, limit.caveat);
     case 'why':
       return 'Why: it shows that the seed differed, not by what means.';
     case 'later':
@@ -53,5 +55,26 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
       return limit.lots === 1
         ? 'How other seed would do: one lot is not every lot, one season and one place are not all.'
         : `How other seed would do: ${limit.lots} lots are not every lot, one season and one place are not all.`;
+  }
+}
+
+function ofCaveat(trial: Trial, caveat: Caveat): string | null {
+  switch (caveat.id) {
+    case 'two-changes': {
+      const { changes } = caveat.evidence as unknown as Evidence['two-changes'];
+      return `Which of the things that differed made a difference: ${changesText(trial, changes)}.`;
+    }
+    case 'tested-straight-away':
+      return 'How well the seed keeps: it was sown straight after the treatment.';
+    case 'start-moisture-unknown':
+      return 'How dry the seed is now: moisture at the start was not measured.';
+    case 'ungerminated-not-sorted':
+      return 'Whether seed that did not come up was dead or only resting: nobody looked.';
+    case 'survivors-only':
+      return 'How the seed that stayed below would have grown: only what came up could be measured.';
+    case 'no-room':
+      return 'Whether older seed or colder soil would show a gain: here nearly everything came up.';
+    default:
+      return null;
   }
 }

@@ -2,11 +2,11 @@ import type { Comparison } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { label } from './label.ts';
 import { lotName } from './lot-name.ts';
-import { storedText } from './stored-text.ts';
+import { storedName } from './stored-text.ts';
 
 /** "Sealed jar against Paper packet", with lot and storage time where there are several. */
 export function comparisonName(trial: Trial, { treatment, control, lot, stored }: Comparison): string {
   const pair = `${label(trial, treatment)} against ${label(trial, control)}`;
   const where = trial.lots.length > 1 ? `, ${lot === 'all' ? 'all lots together' : lotName(trial, lot)}` : '';
-  return `${pair}${where}${stored === null ? '' : `, stored ${storedText(stored)}`}`;
+  return `${pair}${where}${stored === null ? '' : `, ${storedName(stored)}`}`;
 }

@@ -6,13 +6,13 @@ import { label } from './label.ts';
 import { lotName } from './lot-name.ts';
 import { number } from './number.ts';
 import { quantity } from './quantity.ts';
-import { storedText } from './stored-text.ts';
+import { storedName } from './stored-text.ts';
 import { unitWord } from './unit-word.ts';
 
 /** One group: "Sealed jar: 88 of 100 (264 of 300 seeds, 6 trays; the data fit with 80 to 93)". */
 export function groupSentence(trial: Trial, result: Result, group: Group): string {
   const lot = trial.lots.length > 1 ? `, ${lotName(trial, group.lot)}` : '';
-  const stored = group.stored === null ? '' : `, stored ${storedText(group.stored)}`;
+  const stored = group.stored === null ? '' : `, ${storedName(group.stored)}`;
   const units = `${group.units} ${unitWord(trial, group.unit, group.units)}`;
   const name = `${label(trial, group.treatment)}${lot}${stored}`;
   if (group.estimate === null) return `${name}: not known (${units})`;
@@ -23,6 +23,7 @@ function share(group: Group, units: string): string {
   const { count, seeds, interval } = group;
   const limits = interval && ` with ${limit(interval.lower)} to ${limit(interval.upper)}`;
   const fits = limits && `; ${group.units === 1 ? 'by seed luck alone it fits' : 'the data fit'}${limits}`;
+  if (seeds === 100) return `${number(count ?? 0)} of 100 seeds (${units}${fits ?? ''})`;
   return `${shareText({ estimate: group.estimate ?? 0 })} (${number(count ?? 0)} of ${number(seeds ?? 0)} seeds, ${units}${fits ?? ''})`;
 }
 

@@ -2,7 +2,7 @@ import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { saying, type Saying } from './findings/saying.ts';
 import { lotName } from './lot-name.ts';
-import { storedText } from './stored-text.ts';
+import { storedName } from './stored-text.ts';
 import { verdictMark } from './verdict-mark.ts';
 
 /** The finding in one short line: "Sealed jar: 12 more per 100 (3 to 21 more)"; it claims no more than the sentence. */
@@ -10,7 +10,7 @@ export function headline(trial: Trial, analysis: Analysis, result: Result, compa
   const { lot, stored } = comparison;
   const pieces = saying(trial, analysis, result, comparison);
   const where = trial.lots.length > 1 ? `, ${lot === 'all' ? 'all lots together' : lotName(trial, lot)}` : '';
-  const when = stored === null ? '' : `, stored ${storedText(stored)}`;
+  const when = stored === null ? '' : `, ${storedName(stored)}`;
   return `${pieces.name}${where}${when}: ${finding(pieces, verdictMark(result, comparison).words)}`;
 }
 

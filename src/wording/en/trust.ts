@@ -10,6 +10,7 @@ import { lotName } from './lot-name.ts';
 import { labelled } from './labelled.ts';
 import { planChangesCounted } from './plan-change-text.ts';
 import { sentence } from './sentence.ts';
+import { unitsOfEach } from './findings/units-of-each.ts';
 import { unitWord } from './unit-word.ts';
 
 /** The questions of "How far to trust it", the same on every page, answered from the trial's own facts. */
@@ -29,7 +30,7 @@ export function trust(trial: Trial, analysis: Analysis, repeatedBy: readonly str
     detail,
   });
   return [
-    row('separate', `Separate ${tray(2)} of each?`, facts.separate.answer, separate(trial, facts.separate)),
+    row('separate', `Separate ${tray(2)} of each?`, facts.separate.answer, separate(trial, analysis, facts.separate)),
     row('random', 'Placed at random?', facts.random.answer, random(trial, facts.random)),
     row('blind', 'Counted without knowing which is which?', facts.blind.answer, blind(trial)),
     row('alike', 'Same lot, same soak, same day?', facts.alike.answer, alike(trial, analysis, facts.alike)),
@@ -40,8 +41,12 @@ export function trust(trial: Trial, analysis: Analysis, repeatedBy: readonly str
   ];
 }
 
-function separate(trial: Trial, { answer, counts, oneBatch }: TrustFacts['separate']): string {
-  if (answer === 'not recorded') return 'No sowing is recorded yet.';
+function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatch }: TrustFacts['separate']): string {
+  if (answer === 'not recorded') {
+    const sown = trial.sowings.length;
+    if (sown === 0) return 'No sowing is recorded yet.';
+    return `${counted(sown, unitWord(trial, 'sowing'))}; which is which is kept apart until the last count.`;
+  }
   const each = counts.map(({ lot, sowings }) => {
     const numbers = sowings
       .filter(({ count }) => count > 0)
@@ -49,7 +54,11 @@ function separate(trial: Trial, { answer, counts, oneBatch }: TrustFacts['separa
     return `${counts.length > 1 ? `${lotName(trial, lot)}: ` : ''}${list(numbers)}`;
   });
   const batch = oneBatch ? ' But one treatment was given to all its seed in one batch.' : '';
-  return `${sentence(each.join('; '))}.${batch}`;
+  const inBatches = [...new Set(results.flatMap(({ comparisons }) => comparisons.map(({ units }) => units)))]
+    .filter(({ kind }) => kind === 'batch')
+    .map((units) => unitsOfEach(trial, units));
+  const batches = inBatches.length === 0 ? '' : ` What was treated separately: ${list([...new Set(inBatches)])}.`;
+  return `${sentence(each.join('; '))}.${batches}${batch}`;
 }
 
 function random(trial: Trial, { uneven }: TrustFacts['random']): string {

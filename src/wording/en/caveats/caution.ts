@@ -69,7 +69,7 @@ export const caution: CaveatTexts<
   }),
   'still-germinating': ({ added, seeds, percent, from, to }) => ({
     reason: `seeds were still coming up when counting stopped`,
-    sentence: `Seeds were still coming up when counting stopped: ${added} of ${number(seeds)} (${number(Math.round(percent))} of 100) between day ${number(from)} and day ${number(to)}. A later count might read otherwise.`,
+    sentence: `Seeds were still coming up when counting stopped: ${added} of ${number(seeds)}${seeds === 100 ? '' : ` (${number(Math.round(percent))} of 100)`} between day ${number(from)} and day ${number(to)}. A later count might read otherwise.`,
   }),
   'sowings-left-out': (evidence, tell) => leftOutText(evidence, tell),
   'many-comparisons': ({ comparisons }) => ({

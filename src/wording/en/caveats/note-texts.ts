@@ -1,4 +1,5 @@
 import type { Evidence } from '../../../analysis/caveats/evidence.ts';
+import type { Trial } from '../../../trial/trial.ts';
 import { amount } from '../../amount.ts';
 import { differenceWords } from '../difference-words.ts';
 import { differenceText } from '../difference-text.ts';
@@ -34,12 +35,16 @@ export function lotsDiffer({ estimates, unit }: Evidence['lots-differ'], { lot }
 
 /** The treatments differ in more than what the question asks about. */
 export function twoChanges({ changes }: Evidence['two-changes'], { trial }: Telling): CaveatText {
-  const named = list(changes.map(({ what }) => (what === 'varies' ? VARIES[trial.varies ?? 'other'] : WHAT[what])));
+  const named = changesText(trial, changes);
   return {
     reason: `the treatments differ in more than one thing (${named})`,
     sentence: `The treatments differ in more than one thing (${named}). Which of them made a difference cannot be told.`,
   };
 }
+
+/** "soaking and storage temperature". */
+export const changesText = (trial: Trial, changes: Evidence['two-changes']['changes']): string =>
+  list(changes.map(({ what }) => (what === 'varies' ? VARIES[trial.varies ?? 'other'] : WHAT[what])));
 
 const WHAT = { soak: 'soaking', temperature: 'storage temperature', moisture: 'storage moisture' } as const;
 const VARIES = {

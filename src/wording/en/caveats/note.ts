@@ -3,6 +3,7 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import { sentence } from '../sentence.ts';
+import { shareText } from '../findings/share-text.ts';
 import { lotsDiffer, moreVaried, twoChanges } from './note-texts.ts';
 import type { CaveatTexts } from './telling.ts';
 
@@ -67,7 +68,7 @@ export const note: CaveatTexts<
     const end = limit === 100 ? 'nearly all' : 'hardly any';
     return {
       reason: `${end} seeds of ${of} came up`,
-      sentence: `${sentence(end)} seeds of ${of} came up (${quantity(estimate, '%', null)}). So close to ${limit} %, a range is only roughly right.`,
+      sentence: `${sentence(end)} seeds of ${of} came up (${shareText({ estimate })}). So close to ${limit} %, a range is only roughly right.`,
     };
   },
   'hardly-any': ({ germinated, seeds }) => ({
@@ -105,7 +106,9 @@ export const note: CaveatTexts<
   }),
   'two-changes': twoChanges,
   'survivors-only': ({ groups }, { label }) => {
-    const each = groups.map(({ treatment, plants, seeds }) => `${label(treatment)} ${plants} of ${number(seeds)}`);
+    const each = groups.map(
+      ({ treatment, plants, seeds }) => `${label(treatment)} ${plants} from ${number(seeds)} seeds`,
+    );
     return {
       reason: 'only seedlings that came up could be measured',
       sentence: `Only seedlings that came up could be measured (${list(each)}). Seeds that stayed below have no size.`,

@@ -43,7 +43,7 @@ export const serious: CaveatTexts<
   'confounded-place': (e, tell) => apart(e, tell, 'stood', 'only at', quoted),
   'confounded-block': (e, tell) => apart(e, tell, 'stood', `only in ${tell.tray(1, 'block')}`, quoted),
   'confounded-position': (e, tell) => apart(e, tell, 'stood', `only in ${e.by}`, (value) => value),
-  'confounded-scorer': (e, tell) => apart(e, tell, 'were counted', 'only by', quoted),
+  'confounded-scorer': (e, tell) => apart(e, tell, 'were counted', 'only by', (scorer) => nameOf(tell, scorer)),
   'confounded-sowing-day': (e, tell) => apart(e, tell, 'were sown', 'only on', date),
   'confounded-count-day': (e, tell) => apart(e, tell, 'were last checked', 'on day', (value) => number(value)),
   'unequal-soak': ({ treatment, control, hours }, { label }) => {
@@ -53,8 +53,9 @@ export const serious: CaveatTexts<
       sentence: `${sentence(reason)}. Soaking alone changes how fast and how well seed comes up.`,
     };
   },
-  'unequal-handling': ({ treatment, control, what, touched, of }, { trays }) => {
-    const reason = `“${what}” befell ${touched.treatment} of ${of.treatment} ${trays(treatment, of.treatment)} and ${touched.control} of ${of.control} ${trays(control, of.control)}`;
+  'unequal-handling': ({ treatment, control, what, touched, of }, { label, tray }) => {
+    const each = `${label(treatment)} ${touched.treatment} of ${of.treatment}, ${label(control)} ${touched.control} of ${of.control}`;
+    const reason = `some ${tray(2)} had something done to them that others had not (${each}: “${what}”)`;
     return { reason, sentence: `${sentence(reason)}. That, rather than the treatment, may have made a difference.` };
   },
   'checked-on-different-days': ({ treatment, control, missed }, { label, tray }) => {
@@ -88,6 +89,10 @@ function apart<T extends string | number>(
 }
 
 const quoted = (text: string) => `“${text}”`;
+
+/** Who counted: the person's name where the id is an author's, else as it stands in the file. */
+const nameOf = ({ trial }: Telling, scorer: string): string =>
+  trial.authors.find(({ id }) => id === scorer)?.name ?? quoted(scorer);
 
 function soak(hours: { readonly shortest: number; readonly longest: number } | null): string {
   if (hours === null) return 'not recorded';

@@ -64,6 +64,7 @@ export const report = {
   'report.linkHere': 'Link to this place',
   'report.showNumbers': 'Numbers in this figure',
   'report.showTable': 'Numbers for statisticians',
+  'report.countsSoFar': 'Counts so far',
   'report.showCounts': 'All counts',
   'report.claimCarried': 'carried by the data',
 

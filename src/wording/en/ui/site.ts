@@ -55,6 +55,7 @@ export const site = {
   'list.status': 'State',
   'list.sown': 'Sown',
   'list.authors': 'By',
+  'list.more': 'and {n} more',
   'list.notAnalysed': 'not compared yet',
 
   'crop.title': 'Trials of {crop}',
