@@ -1,4 +1,4 @@
-import { bisect } from './bisect.ts';
+import { findRoot } from './find-root.ts';
 import { noncentralTCdf } from './distributions/noncentral-t.ts';
 import { tQuantile } from './distributions/t.ts';
 
@@ -32,6 +32,6 @@ export function detectableMean(design: MeanDesign): number {
   const shown = (ncp: number) => 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
   let high = critical;
   while (shown(high) < power) high *= 2;
-  const ncp = bisect((value) => shown(value) - power, 0, high);
+  const ncp = findRoot((value) => shown(value) - power, 0, high);
   return ncp * sd * Math.sqrt(1 / control + 1 / treated);
 }

@@ -1,4 +1,4 @@
-import { bisect } from './bisect.ts';
+import { findRoot } from './find-root.ts';
 import { checkCounted, type Counted } from './counted.ts';
 import { newcombeInterval } from './newcombe-interval.ts';
 
@@ -36,5 +36,5 @@ export function kishTipping(
   };
   if (clear(0) <= 0) return { rho: null, note: 'already' };
   if (clear(1) > 0) return { rho: null, note: 'never' };
-  return { rho: bisect(clear, 0, 1), note: null };
+  return { rho: findRoot(clear, 0, 1), note: null };
 }

@@ -12,7 +12,7 @@ import { unitsToSettle } from './units-to-settle.ts';
  * @returns a whole number from 2; null where even 1000 would not do
  * @throws {RangeError} outside those
  *
- * Source: methods.md 7 and 11. Checked against: detectableProportion at K and K − 1; R `uniroot`.
+ * Source: methods.md 7 and 11. Checked against: detectableProportion at K and at K − 1.
  */
 export function unitsForProportion(
   difference: number,

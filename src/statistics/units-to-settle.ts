@@ -11,9 +11,13 @@
  */
 export function unitsToSettle(difference: number, detectableWith: (units: number) => number | null): number | null {
   if (!(difference > 0)) throw new RangeError(`unitsToSettle needs a difference above 0, got ${difference}`);
-  for (let units = 2; units <= 1000; units++) {
-    const detectable = detectableWith(units);
-    if (detectable !== null && detectable <= difference) return units;
+  const isShown = (units: number) => (detectableWith(units) ?? Infinity) <= difference;
+  let [tooFew, enough] = [1, 1000];
+  if (!isShown(enough)) return null;
+  while (enough - tooFew > 1) {
+    const middle = Math.floor((tooFew + enough) / 2);
+    if (isShown(middle)) enough = middle;
+    else tooFew = middle;
   }
-  return null;
+  return enough;
 }

@@ -42,10 +42,7 @@ const unit = fc
   .chain((seeds) => fc.record({ count: fc.integer({ min: 0, max: seeds }), seeds: fc.constant(seeds) }));
 
 test('distributions (qf of R loses digits in its lower tail)', async () => {
-  const rows = draw(
-    fc.record({ x: real(0.001, 60), a: real(0.5, 200), b: real(0.5, 200), p: real(0.2, 0.999) }),
-    500,
-  );
+  const rows = draw(fc.record({ x: real(0.001, 60), a: real(0.5, 200), b: real(0.5, 200), p: real(0.2, 0.999) }), 500);
   const x = column(rows, (row) => row.x);
   const a = column(rows, (row) => row.a);
   const b = column(rows, (row) => row.b);

@@ -1,4 +1,4 @@
-import { bisect } from '../bisect.ts';
+import { findRoot } from '../find-root.ts';
 import { normalCdf } from './normal.ts';
 
 /**
@@ -36,5 +36,5 @@ export function rangeQuantile(p: number, k: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`rangeQuantile needs a probability between 0 and 1, got ${p}`);
   let high = 8;
   while (rangeCdf(high, k) < p) high *= 2;
-  return bisect((q) => rangeCdf(q, k) - p, 0, high);
+  return findRoot((q) => rangeCdf(q, k) - p, 0, high);
 }

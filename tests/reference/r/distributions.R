@@ -33,12 +33,15 @@ noncentralT <- rows(
   expand.grid(t = c(-3, 0, 0.5, 2, 5, 20), df = c(1, 2, 4.5, 14, 98), ncp = c(-2, 0, 0.5, 3, 8, 20)),
   function(t, df, ncp) list(lower = suppressWarnings(pt(t, df, ncp))) # "full precision may not have been achieved"
 )
-# Small tails, where pt(ncp =) has no digits left: the definition, integrated by R over the logarithm of chi-square/df.
+# Small tails and large ncp, where pt(ncp =) has no digits left: the definition, integrated by R over the logarithm of chi-square/df.
 pieces <- function(f, from, to) {
   sum(sapply(seq(from, to - 1), function(at) integrate(f, at, at + 1, rel.tol = 1e-11, abs.tol = 0, stop.on.error = FALSE)$value))
 }
 noncentralTail <- rows(
-  expand.grid(t = c(-3, 0, 2), df = c(2, 4.5, 14), ncp = c(8, 12)),
+  rbind(
+    expand.grid(t = c(-3, 0, 2), df = c(2, 4.5, 14), ncp = c(8, 12)),
+    expand.grid(t = c(25, 45, 200), df = c(2, 4.5, 40), ncp = c(39, 41, 100)) # beyond the reach of pt
+  ),
   function(t, df, ncp) {
     list(lower = pieces(function(u) pnorm(t * exp(u / 2) - ncp) * dchisq(df * exp(u), df) * df * exp(u), -40, 4))
   }
