@@ -46,6 +46,15 @@ test('the first trial is without a problem, and check and analyse print what the
   expect([await printed(runCheck), await printed(runAnalyse)]).toEqual(shown);
 });
 
+test('the word “probably” goes where the README says so', async () => {
+  const line = /`(fixed_beforehand: [\d-]+)`/.exec(readme)?.[1] ?? '';
+  const path = join(folder, 'content', 'trials', 'radish-under-a-lid', 'trial.yaml');
+  const text = readFileSync(path, 'utf8');
+  writeFileSync(path, `${text}${line}\n`);
+  expect(await printed(runAnalyse)).toMatch(/: came up more\n/);
+  writeFileSync(path, text);
+});
+
 test('every command of the README is a script of package.json', () => {
   const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
   const named = [...readme.matchAll(/npm run (?:--silent )?([\w-]+)/g)].map(([, name = '']) => name);
