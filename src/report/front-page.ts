@@ -1,4 +1,4 @@
-import type { Analysis } from '../analysis/analysis.ts';
+import type { Analysis, Comparison } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 
 export interface Published {
@@ -22,21 +22,17 @@ export function frontPage(published: readonly Published[]): FrontPage {
   const newest = sorted.filter(({ analysis }) => analysis.results.length > 0);
   return {
     newest,
-    firmest: newest.filter(isFirm),
+    firmest: newest.filter(({ analysis }) =>
+      analysis.results.some(({ primary, comparisons }) => primary && comparisons.some(isFirm)),
+    ),
     growing: withStatus('growing'),
     planned: withStatus('planned'),
   };
 }
 
-function isFirm({ analysis }: Published): boolean {
-  return analysis.results.some(
-    ({ primary, comparisons }) =>
-      primary &&
-      comparisons.some(
-        ({ verdict, ceiling }) =>
-          ceiling === 'none' && (verdict === 'matters' || verdict === 'different' || verdict === 'same'),
-      ),
-  );
+/** Decided, and capped by no caveat. */
+export function isFirm({ verdict, ceiling }: Comparison): boolean {
+  return ceiling === 'none' && (verdict === 'matters' || verdict === 'different' || verdict === 'same');
 }
 
 const lastDay = ({ trial }: Published) => trial.finished ?? trial.sown ?? '';

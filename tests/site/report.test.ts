@@ -6,21 +6,10 @@ import { describe, expect, inject, test } from 'vitest';
 const site = inject('site');
 const content = join(import.meta.dirname, '..', '..', 'content');
 const trials = site.pages.filter((page) => /^trials\/[^/]+\/$/.test(page));
-const ORDER = [
-  'in-short',
-  'trust',
-  'words',
-  'results',
-  'photos',
-  'cannot-tell',
-  'notices',
-  'methods',
-  'as-done',
-  'data',
-  'repeat',
-  'cite',
-  'history',
-];
+const COMPARED =
+  'in-short trust words results photos cannot-tell notices methods as-done data repeat cite history'.split(' ');
+const GROWING = 'words as-done counts photos notices repeat data cite history'.split(' ');
+const OPTIONAL = ['words', 'photos', 'notices', 'counts'];
 const read = (path: string) => readFileSync(join(site.folder, path));
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 
@@ -37,12 +26,8 @@ describe.each(trials)('/%s', (page) => {
 
   test('holds its sections in the order of the design', () => {
     const found = [...html.matchAll(/<section class="section" id="([^"]+)"/g)].map(([, section = '']) => section);
-    expect(found).toEqual(ORDER.filter((section) => found.includes(section)));
-    const always =
-      analysis.results.length > 0
-        ? ORDER.filter((name) => !['words', 'photos', 'notices'].includes(name))
-        : ['as-done', 'data', 'repeat'];
-    expect(found).toEqual(expect.arrayContaining(always));
+    const order = analysis.results.length > 0 ? COMPARED : GROWING;
+    expect(found).toEqual(order.filter((section) => found.includes(section) || !OPTIONAL.includes(section)));
   });
 
   test('publishes its raw files byte for byte, with their digests', () => {
@@ -72,6 +57,15 @@ describe.each(trials)('/%s', (page) => {
     if (analysis.results.length > 0) return;
     expect(html).not.toContain('class="findings');
     expect(html).not.toContain('id="results"');
+  });
+
+  test('shows its pictures without where they were taken, each described', () => {
+    const pictures = [...html.matchAll(/<img [^>]*src="[^"]*\/photos\/([^"]+)"[^>]*>/g)];
+    expect(pictures.length > 0).toBe(html.includes('id="photos"'));
+    for (const [tag, name = ''] of pictures) {
+      expect(tag).toMatch(/alt="[^"]+"/);
+      expect(read(`${page}photos/${name}`).includes('Exif')).toBe(false);
+    }
   });
 
   test('names each chart by a text and repeats it as a table', () => {

@@ -1,0 +1,125 @@
+import { expect, test } from 'vitest';
+import { analyse } from '../../src/analysis/analyse.ts';
+import type { Result } from '../../src/analysis/analysis.ts';
+import { countsTable } from '../../src/report/counts-table.ts';
+import { groupsTable, spreadTable } from '../../src/report/groups-table.ts';
+import { numbersTable } from '../../src/report/numbers-table.ts';
+import { repeatFacts } from '../../src/report/repeat-facts.ts';
+import { wordsFor } from '../../src/wording/words-for.ts';
+import { makeComparison } from '../support/make-comparison.ts';
+import { makeGroup, makeResult } from '../support/make-result.ts';
+import { germinationTrial, makeOutcome, makeTreatment } from '../support/make-trial.ts';
+
+const words = wordsFor('en');
+const trial = germinationTrial(
+  {
+    packet: [
+      [31, 50],
+      [28, 50],
+      [33, 50],
+      [30, 50],
+    ],
+    jar: [
+      [41, 50],
+      [45, 50],
+      [43, 50],
+      [40, 50],
+    ],
+  },
+  { outcomes: [makeOutcome({ matters: 10 })], conditions: { light: 'north window' } },
+);
+const result = analyse(trial).results[0] as Result;
+const asText = ({ head, rows }: { head: readonly string[]; rows: readonly (readonly string[])[] }) =>
+  [head, ...rows].map((row) => row.join(' | ')).join('\n');
+
+test('a statistician finds every number of a comparison', () => {
+  expect(asText(numbersTable(words, trial, result.comparisons))).toMatchInlineSnapshot(`
+    "Value | Sealed jar against Paper packet
+    Difference | 23.50 percentage points
+    95 % interval | 13.07 to 33.28
+    Method | Newcombe hybrid score, effective seed numbers, t quantile
+    Units | 4 and 4
+    Dispersion φ | 0.558
+    df of φ | 6
+    φ* used | 1.000
+    df used (ν) | 7
+    Test | score test, F with dispersion φ*
+    Statistic | 27.857
+    df | 1; 7
+    p | 0.001
+    p adjusted (Holm) | 0.001
+    Permutation p | 0.029
+    Arrangements | 70 (all of them)
+    Risk ratio | 1.385
+    Odds ratio | 3.485
+    Cohen’s h | 0.540
+    Smallest difference that matters | 10.0 percentage points (fixed beforehand)
+    90 % interval | 15.18 to 31.40
+    90 % interval inside the margin | no
+    Detectable difference (80 % power) | 16.1 percentage points
+    Verdict | matters
+    Ceiling | none"
+  `);
+});
+
+test('what one comparison lacks stays empty beside one that has it; what none has is not listed', () => {
+  const { rows } = numbersTable(words, trial, [
+    makeComparison({ estimate: 2, parts: { detectable: 11.2 } }),
+    makeComparison({ estimate: null }),
+  ]);
+  const row = (name: string) => rows.find(([first]) => first === name);
+  expect(row(words.ui['stats.detectable'])?.slice(1)).toEqual(['11.2 percentage points', '']);
+  expect(row(words.ui['stats.permutation'])).toBeUndefined();
+});
+
+test('a limit that does not exist is written as infinite, not as zero', () => {
+  const open = makeComparison({ estimate: 2, parts: { welch: { level: 0.95, lower: null, upper: 4 } } });
+  expect(numbersTable(words, trial, [open]).rows).toContainEqual([words.ui['stats.welch'], '−∞ to 4.00']);
+});
+
+test('treatments by unit, count and range', () => {
+  expect(asText(groupsTable(words, trial, result, 'leek'))).toMatchInlineSnapshot(`
+    "Treatment | Units | Came up of sown | Estimate | 95 % interval
+    Paper packet | 4 trays | 122 of 200 | 61.0 % | 52.7 to 68.8
+    Sealed jar | 4 trays | 169 of 200 | 84.5 % | 77.5 to 89.6"
+  `);
+});
+
+test('spread is told of means, and of nothing where there is none', () => {
+  expect(spreadTable(words, trial, makeResult(), 'leek').rows).toEqual([]);
+  const means = makeResult({ measure: 'trait', groups: [makeGroup('jar', { sd: 1.5, icc: 0.123456 })] });
+  expect(asText(spreadTable(words, trial, means, 'leek'))).toMatchInlineSnapshot(`
+    "Treatment | sd between units | Correlation of plants within a unit
+    Sealed jar | 1.500 | 0.123"
+  `);
+});
+
+test('counts so far do not tell the treatments', () => {
+  const blind = countsTable(words, trial, false);
+  expect(asText(blind)).not.toContain('Sealed jar');
+  expect(blind.rows).toHaveLength(8);
+  expect(asText(countsTable(words, trial, true))).toContain('leek-jar-1 | Sealed jar | 50 | 41');
+});
+
+test('what to know before sowing it again', () => {
+  const facts = repeatFacts(words, {
+    ...trial,
+    treatments: [
+      makeTreatment('packet', { label: 'Paper packet', control: true }),
+      makeTreatment('jar', { label: 'Sealed jar', soakHours: 6 }),
+    ],
+  });
+  expect(facts.map(({ name, values }) => `${name}: ${values.join(' / ')}`).join('\n')).toMatchInlineSnapshot(`
+    "Seed: Leek, Allium porrum
+    Treatments: Paper packet (control) / Sealed jar; soaked for 6 h
+    One sowing is: tray
+    How many: Paper packet: 4 sowings of 50 seeds / Sealed jar: 4 sowings of 50 seeds
+    Which place for which treatment: at random
+    How the treatment was given: each sowing by itself
+    light: north window
+    Counts as up: loop visible
+    Counted without knowing which is which: yes
+    Days of counting: 14
+    What is compared: Came up; Day 14; Smallest difference that matters: 10"
+  `);
+});
