@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -6,7 +6,7 @@ import { runAnalyse } from '../src/commands/run-analyse.ts';
 import { runCheck } from '../src/commands/run-check.ts';
 import type { Terminal } from '../src/commands/terminal.ts';
 
-/* What the README tells growers to paste and run does what it says there. */
+/* What the README tells growers to paste and run does what it says there; paths and commands that are named exist. */
 
 const root = join(import.meta.dirname, '..');
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
@@ -55,9 +55,18 @@ test('the word “probably” goes where the README says so', async () => {
   writeFileSync(path, text);
 });
 
-test('every command of the README is a script of package.json', () => {
+test.each(['README.md', 'DEVELOPERS.md'])('every command of %s is a script of package.json', (file) => {
   const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-  const named = [...readme.matchAll(/npm run (?:--silent )?([\w-]+)/g)].map(([, name = '']) => name);
+  const named = [...readFileSync(join(root, file), 'utf8').matchAll(/npm run (?:--silent )?([\w-]+)/g)].map(
+    ([, name = '']) => name,
+  );
   expect(named.length).toBeGreaterThan(5);
   for (const name of named) expect(Object.keys(scripts)).toContain(name);
+});
+
+test.each(['README.md', 'DEVELOPERS.md'])('every path that %s names is there', (file) => {
+  const text = readFileSync(join(root, file), 'utf8');
+  const paths = [...text.matchAll(/`((?:src|tests)\/[^`…]+|content|\.gitattributes|astro\.config\.mjs)`/g)];
+  const missing = paths.flatMap(([, path = '']) => (existsSync(join(root, path)) || path.startsWith('tests/output/') ? [] : path)); // prettier-ignore
+  expect(missing).toEqual([]);
 });
