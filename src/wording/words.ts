@@ -81,7 +81,10 @@ export interface Words {
     trial: Trial,
     analysis: Analysis,
   ): readonly { readonly lot: string | null; readonly impression: string; readonly counts: string }[];
+  /** Water lost and moisture, a paragraph a lot and treatment; empty where nothing was weighed. */
   moisture(trial: Trial, analysis: Analysis): readonly string[];
+  /** A storage series test by test, and that no forecast is made; empty outside a series. */
+  storageSeries(trial: Trial, analysis: Analysis): readonly string[];
   notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
   /** What was actually applied to this trial. */
   methods(trial: Trial, analysis: Analysis): readonly MethodText[];

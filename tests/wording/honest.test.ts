@@ -52,7 +52,14 @@ const comparison = fc
       ],
     }[ceiling];
     return told({
-      ...{ estimate, lower, upper, ninety, margin, fixed, verdict, caveats },
+      estimate,
+      lower,
+      upper,
+      ninety,
+      margin,
+      fixed,
+      verdict,
+      caveats,
       ceiling: ceiling as Comparison['ceiling'],
       comparison: { units: { treatment: units, control: units, kind: 'sowing' } },
       result: { ...of },

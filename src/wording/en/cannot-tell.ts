@@ -4,9 +4,8 @@ import type { Trial } from '../../trial/trial.ts';
 import { limitsOf, type Limit } from '../limits-of.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
 import { containerWord } from './container-word.ts';
-import { differenceWords } from './difference-words.ts';
-import { inUnit } from './in-unit.ts';
-import { changesText } from './caveats/note-texts.ts';
+import { detectableText } from './detectable-text.ts';
+import { changesText } from './caveats/changes-text.ts';
 import { list } from './list.ts';
 import { number } from './number.ts';
 import { unitWord } from './unit-word.ts';
@@ -31,13 +30,7 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
       return `What caused a difference, or hid one: ${list([...new Set(reasons)])}.`;
     }
     case 'small-differences': {
-      const { measure, column, unit } = limit.result;
-      const words = differenceWords(measure, column, unit);
-      const size = inUnit(
-        number(measure === 'germination' ? Math.ceil(limit.detectable) : Math.ceil(limit.detectable * 10) / 10),
-        words.unit,
-      );
-      return `Small differences: of two kinds ${size}${words.after} apart, a trial like this shows the difference about 4 times in 5; of smaller ones, less often.`;
+      return `Small differences: of two kinds ${detectableText(limit.detectable, limit.result)} apart, a trial like this shows the difference about 4 times in 5; of smaller ones, less often.`;
     }
     case 'alike':
       return 'Whether the treatments are alike: no smallest difference that matters was set, so there is nothing to measure likeness by.';

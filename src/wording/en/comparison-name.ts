@@ -2,7 +2,7 @@ import type { Comparison } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { label } from './label.ts';
 import { lotName } from './lot-name.ts';
-import { storedName } from './stored-text.ts';
+import { storedName } from './stored-name.ts';
 
 /** "Sealed jar against Paper packet", with lot and storage time where there are several. */
 export function comparisonName(trial: Trial, { treatment, control, lot, stored }: Comparison): string {

@@ -6,7 +6,7 @@ import { label } from './label.ts';
 import { lotName } from './lot-name.ts';
 import { number } from './number.ts';
 import { quantity } from './quantity.ts';
-import { storedName } from './stored-text.ts';
+import { storedName } from './stored-name.ts';
 import { unitWord } from './unit-word.ts';
 
 /** One group: "Sealed jar: 88 of 100 (264 of 300 seeds, 6 trays; the data fit with 80 to 93)". */

@@ -2,7 +2,7 @@ import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { saying, type Saying } from './findings/saying.ts';
 import { lotName } from './lot-name.ts';
-import { storedName } from './stored-text.ts';
+import { storedName } from './stored-name.ts';
 import { verdictMark } from './verdict-mark.ts';
 
 /** The finding in one short line: "Sealed jar: 12 more per 100 (3 to 21 more)"; it claims no more than the sentence. */

@@ -3,13 +3,13 @@ import type { Trial } from '../../trial/trial.ts';
 import { amount } from '../amount.ts';
 import { digitsFor } from '../digits-for.ts';
 import { leftOutOf } from '../left-out-of.ts';
-import { VERDICT } from './caveats/left-out-text.ts';
 import { differenceText } from './difference-text.ts';
 import { differenceWords } from './difference-words.ts';
 import { leftOutReason } from './left-out-reason.ts';
 import { list } from './list.ts';
 import { rangeText } from './range-text.ts';
 import { sentence } from './sentence.ts';
+import { verdictPhrase } from './verdict-phrase.ts';
 import { unitWord } from './unit-word.ts';
 
 /** "Tray T7 was left out (knocked over on day 5).", "With it in: 9 more per 100 (…). The finding does not change." */
@@ -34,7 +34,7 @@ function withThem(result: Result, { withLeftOut, verdict, estimate }: Comparison
   const turned = Math.sign(withLeftOut.estimate) !== Math.sign(estimate ?? 0) && withLeftOut.verdict !== 'unclear';
   const change =
     withLeftOut.verdict !== verdict
-      ? `changes to “${VERDICT[withLeftOut.verdict]}”`
+      ? `changes to “${verdictPhrase(withLeftOut.verdict)}”`
       : turned && (verdict === 'different' || verdict === 'matters')
         ? 'turns round'
         : 'does not change';

@@ -1,5 +1,4 @@
 import type { PlanChange } from '../../analysis/analysis.ts';
-import { counted } from './counted.ts';
 
 /** One difference from the plan, as a sentence: "The plan said day 14; the count is of day 15." */
 export function planChangeText({ what, planned, done }: PlanChange): string {
@@ -20,12 +19,6 @@ export function planChangeText({ what, planned, done }: PlanChange): string {
   const name = path.length === 3 ? ` of ${thing} ${path[1]}` : '';
   return `The ${FIELDS[field] ?? field.replaceAll('_', ' ')}${name}: the plan said ${said(planned)}; now it is ${said(done)}.`;
 }
-
-/** "7 changes from the plan", for a reason clause. */
-export const planChangesCounted = (changes: readonly PlanChange[]): string =>
-  changes.length === 1
-    ? 'the plan was not kept in one point'
-    : `the plan was not kept in ${counted(changes.length, 'point')}`;
 
 const isDay = (text: string | null) => text !== null && /^[\d.]+$/.test(text);
 const said = (text: string | null) => (text === null ? 'nothing' : `“${text}”`);

@@ -11,6 +11,3 @@ export function storedText(years: number): string {
   }
   return inUnit(number(Number(years.toFixed(1))), ' years');
 }
-
-/** The same after a name: "at the start", "stored 6 months". */
-export const storedName = (years: number): string => (years === 0 ? 'at the start' : `stored ${storedText(years)}`);

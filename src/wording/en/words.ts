@@ -1,4 +1,5 @@
 import type { Words } from '../words.ts';
+import { allMethods } from './all-methods.ts';
 import { cannotTell } from './cannot-tell.ts';
 import { caveatName } from './caveat-name.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
@@ -21,7 +22,7 @@ import { leftOutReason } from './left-out-reason.ts';
 import { list } from './list.ts';
 import { lotName } from './lot-name.ts';
 import { measureName } from './measure-name.ts';
-import { allMethods, methods } from './methods.ts';
+import { methods } from './methods.ts';
 import { moisture } from './moisture.ts';
 import { notices } from './notices.ts';
 import { number } from './number.ts';
@@ -31,6 +32,7 @@ import { planChangeText } from './plan-change-text.ts';
 import { quantity } from './quantity.ts';
 import { range } from './range.ts';
 import { say } from './say.ts';
+import { storageSeries } from './storage-series.ts';
 import { testName } from './test-name.ts';
 import { trust } from './trust.ts';
 import { ui } from './ui.ts';
@@ -69,6 +71,7 @@ export const words: Words = {
   cannotTell,
   impression,
   moisture,
+  storageSeries,
   notices,
   methods,
   allMethods,

@@ -180,7 +180,9 @@ const EXAMPLES: { readonly [Id in CaveatId]: readonly Evidence[Id][] } = {
 };
 
 const of = <Id extends CaveatId>(id: Id) =>
-  EXAMPLES[id].map((evidence) => words.caveat(trial, analysis, caveatOf(id, { treatment: 'jar' }, evidence)));
+  EXAMPLES[id].map((evidence) =>
+    words.caveat(trial, analysis, caveatOf(id, { outcome: 'germination', treatment: 'jar' }, evidence)),
+  );
 const shown = (ids: readonly CaveatId[]) =>
   ids.flatMap((id) => of(id).map(({ reason, sentence }) => `${id}\n  … ${reason}\n  ${sentence}`)).join('\n');
 const ids = (weight: string) =>
@@ -362,7 +364,7 @@ test('notes', () => {
       Every tray of a kind has the same reading (Sealed jar 5.0 days, Paper packet 5.0 days). Readings are too coarse to show how trays differ.
     lots-differ
       … the lots do not agree
-      The lots do not agree (Leek 12 more and cress 1 fewer). One figure for all of them hides that.
+      The lots do not agree (Leek 12 more per 100 and cress 1 fewer per 100). One figure for all of them hides that.
     ungerminated-not-sorted
       … seeds that did not come up were not looked at
       36 of 300 seeds did not come up. Whether they were dead or only resting was not looked at.

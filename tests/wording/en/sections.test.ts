@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Moisture } from '../../../src/analysis/analysis.ts';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
-import { makeAnalysis } from '../../support/make-result.ts';
+import { makeAnalysis, makeGroup, makeResult } from '../../support/make-result.ts';
 import { germinationTrial, makeOutcome, makeTrial } from '../../support/make-trial.ts';
 import { told } from '../../support/tell.ts';
 
@@ -231,4 +231,21 @@ test('in short: one finding a comparison of the primary outcome, pooled ones fir
   expect(findings.map(({ comparison: { lot } }) => lot)).toEqual(['all', 'leek']);
   expect(findings[0]?.mark).toEqual({ words: 'not settled', shape: 'open' });
   expect(words.inShort(trial, { ...analysis, results: [] })).toEqual([]);
+});
+
+test('a storage series test by test', () => {
+  const trial = makeTrial({ storage: { started: '2024-10-01', tests: [0, 1], left: {} } });
+  const at = (stored: number, packet: number, jar: number) => [
+    makeGroup('packet', { stored, estimate: packet, unit: 'batch' }),
+    makeGroup('jar', { stored, estimate: jar, unit: 'batch' }),
+  ];
+  const groups = [...at(0, 95, 95), ...at(0.5, 93.5, 94), ...at(1, 84.2, 89.9)];
+  expect(words.storageSeries(trial, makeAnalysis({ results: [makeResult({ groups })] })).join('\n'))
+    .toMatchInlineSnapshot(`
+    "At the start: Paper packet 95 of 100 and Sealed jar 95 of 100 (4 and 4 batches).
+    After 6 months: Paper packet 94 of 100 and Sealed jar 94 of 100 (4 and 4 batches).
+    After 1 year: Paper packet 84 of 100 and Sealed jar 90 of 100 (4 and 4 batches).
+    3 test dates; no forecast is made."
+  `);
+  expect(words.storageSeries(trial, makeAnalysis())).toEqual([]);
 });

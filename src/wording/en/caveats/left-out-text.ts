@@ -3,6 +3,7 @@ import type { Evidence } from '../../../analysis/caveats/evidence.ts';
 import { counted } from '../counted.ts';
 import { leftOutReason } from '../left-out-reason.ts';
 import { list } from '../list.ts';
+import { verdictPhrase } from '../verdict-phrase.ts';
 import { sentence } from '../sentence.ts';
 import type { CaveatText, Telling } from './telling.ts';
 
@@ -29,14 +30,5 @@ export function leftOutText({ sowings, verdicts }: Evidence['sowings-left-out'],
 function effect(about: string, them: string, verdict: Verdict, withThem: Verdict | null): string {
   if (withThem === null) return `What the finding${about} would be with ${them} in could not be worked out.`;
   if (withThem === verdict) return `With ${them} in, the finding${about} does not change.`;
-  return `With ${them} in, the finding${about} changes to “${VERDICT[withThem]}”.`;
+  return `With ${them} in, the finding${about} changes to “${verdictPhrase(withThem)}”.`;
 }
-
-/** A verdict as a short phrase, where no direction is at hand. */
-export const VERDICT: Readonly<Record<Verdict, string>> = {
-  untestable: 'cannot tell',
-  same: 'alike for this purpose',
-  matters: 'a difference that matters',
-  different: 'a difference',
-  unclear: 'not settled',
-};

@@ -4,7 +4,9 @@ import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import { sentence } from '../sentence.ts';
 import { shareText } from '../findings/share-text.ts';
-import { lotsDiffer, moreVaried, twoChanges } from './note-texts.ts';
+import { changesText } from './changes-text.ts';
+import { lotsDiffer } from './lots-differ.ts';
+import { moreVaried } from './more-varied.ts';
 import type { CaveatTexts } from './telling.ts';
 
 /** Caveats that limit nothing by themselves but belong beside the result. */
@@ -104,7 +106,10 @@ export const note: CaveatTexts<
     reason: 'moisture at the start was not measured',
     sentence: 'Moisture at the start was not measured, so how dry the seed is now is not known.',
   }),
-  'two-changes': twoChanges,
+  'two-changes': ({ changes }, { trial }) => {
+    const reason = `the treatments differ in more than one thing (${changesText(trial, changes)})`;
+    return { reason, sentence: `${sentence(reason)}. Which of them made a difference cannot be told.` };
+  },
   'survivors-only': ({ groups }, { label }) => {
     const each = groups.map(
       ({ treatment, plants, seeds }) => `${label(treatment)} ${plants} from ${number(seeds)} seeds`,

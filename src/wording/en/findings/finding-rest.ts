@@ -1,4 +1,4 @@
-import { marginDate } from './margin-tail.ts';
+import { marginDate } from './margin-date.ts';
 import { ofTreatment } from './of-treatment.ts';
 import type { Saying } from './saying.ts';
 import { untestableText } from './untestable-text.ts';

@@ -1,5 +1,4 @@
 import type { Saying } from './saying.ts';
-import { date } from '../date.ts';
 
 /** What a difference that was shown means for the smallest difference that matters. */
 export function marginTail({ facts, margin, tray, was }: Saying): string {
@@ -12,11 +11,4 @@ export function marginTail({ facts, margin, tray, was }: Saying): string {
   if (!facts.marginFixed)
     return ` It may or may not be the ${margin} named as mattering, which ${was} not fixed before counting.`;
   return ` It may or may not be the ${margin} that ${was} to matter.`;
-}
-
-/** "The 10 per 100 was set on 4 April 2026, before counting."; nothing where no date is known. */
-export function marginDate({ facts, margin, was }: Saying): string {
-  if (facts.marginDate === null) return '';
-  const { date: day, stated } = facts.marginDate;
-  return ` The ${margin} ${was} set on ${date(day)}, before counting${stated ? ', as the authors state' : ''}.`;
 }

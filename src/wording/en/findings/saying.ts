@@ -73,7 +73,7 @@ export function saying(trial: Trial, analysis: Analysis, result: Result, compari
     judged: facts.judgedByNarrower ? 'by the range that judges likeness, ' : '',
     margin: `${marginText}${words.after}`,
     bareMargin: marginText,
-    was: /s$/.test(words.unit) && margin !== 1 ? 'were' : 'was',
+    was: words.unit.endsWith('s') && margin !== 1 ? 'were' : 'was',
     units: unitsOfEach(trial, facts.units),
     tray: (count) => unitWord(trial, facts.units.kind === 'block' ? 'sowing' : facts.units.kind, count),
     probably: facts.probably ? 'probably ' : '',

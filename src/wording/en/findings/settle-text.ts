@@ -1,5 +1,4 @@
-import { inUnit } from '../in-unit.ts';
-import { number } from '../number.ts';
+import { sizeText } from '../size-text.ts';
 import { unitWord } from '../unit-word.ts';
 import type { Saying } from './saying.ts';
 
@@ -22,8 +21,7 @@ function settle({ trial, facts, words }: Saying): string {
   const { units, difference } = facts.settle;
   const { kind } = facts.units;
   const word = kind === 'block' ? unitWord(trial, 'sowing', 2) : unitWord(trial, kind, 2);
-  const size = `${inUnit(number(difference), words.unit)}${words.after}`;
   const each =
     kind === 'block' ? `${units} ${unitWord(trial, 'block', units)} with both in each` : `${units} ${word} of each`;
-  return ` At this trial’s ${unitWord(trial, kind)}-to-${unitWord(trial, kind)} spread, about ${each} would settle a difference of ${size}.`;
+  return ` At this trial’s ${unitWord(trial, kind)}-to-${unitWord(trial, kind)} spread, about ${each} would settle a difference of ${sizeText(difference, words)}.`;
 }

@@ -1,5 +1,4 @@
-import { inUnit } from '../in-unit.ts';
-import { number } from '../number.ts';
+import { sizeText } from '../size-text.ts';
 import { unitWord } from '../unit-word.ts';
 import { lookText } from './look-text.ts';
 import type { Saying } from './saying.ts';
@@ -28,6 +27,5 @@ function again({ trial, facts, words }: Saying): string {
   const trays = unitWord(trial, kind === 'block' ? 'sowing' : kind, 2);
   if (facts.settle === null) return `A first look, worth repeating with several ${trays} of each.`;
   const { units, difference } = facts.settle;
-  const size = `${inUnit(number(difference), words.unit)}${words.after}`;
-  return `A first look, worth repeating with ${units} ${trays} of each, enough for a difference of ${size}.`;
+  return `A first look, worth repeating with ${units} ${trays} of each, enough for a difference of ${sizeText(difference, words)}.`;
 }

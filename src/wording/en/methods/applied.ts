@@ -3,6 +3,7 @@ import type { Trial } from '../../../trial/trial.ts';
 import type { MethodId } from '../../method-ids.ts';
 import { comparisonName } from '../comparison-name.ts';
 import { counted } from '../counted.ts';
+import { detectableText } from '../detectable-text.ts';
 import { findingMargin } from './finding-margin.ts';
 import { unitsOfEach } from '../findings/units-of-each.ts';
 import { intervalName } from '../interval-name.ts';
@@ -33,6 +34,10 @@ export function applied(id: MethodId, trial: Trial, analysis: Analysis): readonl
         ({ permutation: p }) =>
           p &&
           `${counted(p.arrangements, 'arrangement')}, ${p.exact ? 'all of them' : 'drawn at random'}: p ${pValue(p.p)}`,
+      );
+    case 'detectable':
+      return each(({ detectable }, result) =>
+        detectable === null ? null : `${detectableText(detectable, result)}, 4 times in 5`,
       );
     case 'many':
       return each(({ test }) =>
