@@ -9,7 +9,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/site/**'],
-          testTimeout: 60_000,
+          testTimeout: 240_000,
         },
       },
       {
@@ -18,7 +18,7 @@ export default defineConfig({
           name: 'site',
           include: ['tests/{site,browser}/**/*.test.ts'],
           globalSetup: 'tests/support/build-site.ts',
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           fileParallelism: false,
         },
       },
