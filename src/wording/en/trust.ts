@@ -54,9 +54,10 @@ function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatc
     return `${counts.length > 1 ? `${lotName(trial, lot)}: ` : ''}${list(numbers)}`;
   });
   const batch = oneBatch ? ' But one treatment was given to all its seed in one batch.' : '';
-  const inBatches = [...new Set(results.flatMap(({ comparisons }) => comparisons.map(({ units }) => units)))]
-    .filter(({ kind }) => kind === 'batch')
-    .map((units) => unitsOfEach(trial, units));
+  const inBatches = results
+    .flatMap(({ comparisons }) => comparisons)
+    .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all')
+    .map((comparison) => unitsOfEach(trial, comparison));
   const batches = inBatches.length === 0 ? '' : ` What was treated separately: ${list([...new Set(inBatches)])}.`;
   return `${sentence(each.join('; '))}.${batches}${batch}`;
 }

@@ -199,6 +199,9 @@ test('the unit is named as it stood on the bench', () => {
   expect(tell({ ...more, ...units(4, 5, 'sowing'), trial: { sowing } })).toContain('4 and 5 dishes');
   expect(tell({ ...more, ...units(3, 4, 'batch'), trial: { sowing } })).toContain('3 and 4 batches');
   expect(tell({ ...more, ...units(6, 6, 'block'), trial: { sowing } })).toContain('both in each of 6 shelves');
+  expect(
+    tell({ ...more, comparison: { lot: 'all', lots: ['leek'], units: { treatment: 5, control: 5, kind: 'block' } } }),
+  ).toContain('both in each of 5 lots');
   expect(tell({ ...more, ...units(3, 3, 'tray'), trial: { sowing: { ...sowing, container: null } } })).toContain(
     '3 and 3 trays',
   );

@@ -74,7 +74,7 @@ export function saying(trial: Trial, analysis: Analysis, result: Result, compari
     margin: `${marginText}${words.after}`,
     bareMargin: marginText,
     was: words.unit.endsWith('s') && margin !== 1 ? 'were' : 'was',
-    units: unitsOfEach(trial, facts.units),
+    units: unitsOfEach(trial, comparison),
     tray: (count) => unitWord(trial, facts.units.kind === 'block' ? 'sowing' : facts.units.kind, count),
     probably: facts.probably ? 'probably ' : '',
     because: facts.probably ? ` We say “probably” because ${reasons}.` : '',

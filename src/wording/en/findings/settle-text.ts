@@ -16,8 +16,9 @@ function heldBack({ facts, margin, tray }: Saying): string {
 const besides = ({ comparison, reasons }: Saying): string =>
   comparison.ceiling === 'cause-unclear' ? ` Besides, ${reasons}, which could hide a difference or make one.` : '';
 
-function settle({ trial, facts, words }: Saying): string {
+function settle({ trial, facts, words, comparison }: Saying): string {
   if (facts.settle === null || facts.likenessHeldBack !== null) return '';
+  if (facts.units.kind === 'block' && comparison.lot === 'all') return '';
   const { units, difference } = facts.settle;
   const { kind } = facts.units;
   const word = kind === 'block' ? unitWord(trial, 'sowing', 2) : unitWord(trial, kind, 2);

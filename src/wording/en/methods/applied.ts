@@ -17,7 +17,7 @@ export function applied(id: MethodId, trial: Trial, analysis: Analysis): readonl
   const each = (line: (comparison: Comparison, result: Result) => string | null) => lines(trial, analysis, line);
   switch (id) {
     case 'unit':
-      return each(({ units }) => unitsOfEach(trial, units));
+      return each((comparison) => unitsOfEach(trial, comparison));
     case 'dispersion':
       return each(({ dispersion }) => dispersion && dispersionText(dispersion));
     case 'difference':
