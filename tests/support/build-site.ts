@@ -25,6 +25,11 @@ declare module 'vitest' {
   }
 }
 
+/** The machine's environment without what the test runner puts into it: Astro would take BASE_URL and NODE_ENV for its own. */
+const environment = Object.fromEntries(
+  Object.entries(process.env).filter(([name]) => !/^(BASE_URL|MODE|DEV|PROD|SSR|NODE_ENV|TEST|VITEST.*)$/.test(name)),
+);
+
 /** `astro build` of a content folder into `outDir`: what it printed, and its exit code. */
 export function astroBuild(outDir: string, content = join(root, 'content')): { status: number | null; output: string } {
   const { status, stdout, stderr } = spawnSync(
@@ -34,7 +39,7 @@ export function astroBuild(outDir: string, content = join(root, 'content')): { s
       cwd: root,
       encoding: 'utf8',
       env: {
-        ...process.env,
+        ...environment,
         FAIRSOWN_CONTENT: content,
         ASTRO_TELEMETRY_DISABLED: '1',
         NO_COLOR: '1',
