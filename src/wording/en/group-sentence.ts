@@ -33,12 +33,16 @@ function limit(value: number | null): string {
 }
 
 function mean({ measure, unit }: Result, { estimate, interval, units: count }: Group, units: string): string {
-  const span = interval?.lower == null || interval.upper === null ? null : interval.upper - interval.lower;
-  const digits = digitsFor(measure, unit, span ?? Math.abs(estimate ?? 0));
+  const { lower, upper } = interval ?? { lower: null, upper: null };
+  const digits = digitsFor(measure, unit, lower === null || upper === null ? Math.abs(estimate ?? 0) : upper - lower);
   const of = count === 1 ? units : `mean of ${units}`;
-  const fits =
-    span === null
-      ? ''
-      : `; the data fit with ${number(interval?.lower ?? 0, digits)} to ${quantity(interval?.upper ?? 0, unit, null, digits)}`;
-  return `${quantity(estimate, unit, null, digits)} (${of}${fits})`;
+  const say = (value: number) => quantity(value, unit, null, digits);
+  return `${say(estimate ?? 0)} (${of}${lower === null || upper === null ? '' : fits(lower, upper, digits, say)})`;
+}
+
+/** A time, length or mass below zero cannot be; of a range that reaches there only the upper end is said. */
+function fits(lower: number, upper: number, digits: number, say: (value: number) => string): string {
+  return lower < 0 && upper > 0
+    ? `; the data fit with anything up to ${say(upper)}`
+    : `; the data fit with ${number(lower, digits)} to ${say(upper)}`;
 }
