@@ -250,9 +250,8 @@ test('site files', () => {
   `);
 });
 test('a finished trial whose tables hold nothing', () => {
-  expect(
-    said({ 'counts.csv': 'sowing,day,germinated\ns01,5,NC\ns02,5,NC\ns03,5,NC\ns04,5,NC\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing,day,germinated\ns01,5,NC\ns02,5,NC\ns03,5,NC\ns04,5,NC\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/trial.yaml:3:1 status: the trial is finished, but its tables hold no count, measurement or weighing
       error: Fill in what was counted, measured or weighed, or write "status: growing"."
   `);
