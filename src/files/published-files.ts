@@ -3,7 +3,14 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { stringify } from 'yaml';
 import type { Analysis } from '../analysis/analysis.ts';
-import type { Lot, Person, Trial } from '../trial/trial.ts';
+import { checksums } from '../archive/checksums.ts';
+import { dataPackage } from '../archive/data-package.ts';
+import type { Table } from '../archive/table.ts';
+import { tablesOf } from '../archive/tables-of.ts';
+import { toldTrial } from '../archive/told-trial.ts';
+import { zipOf } from '../archive/zip-of.ts';
+import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
+import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysisJson } from './analysis-json.ts';
 
 export interface PublishedFile {
@@ -12,36 +19,57 @@ export interface PublishedFile {
   readonly bytes: Uint8Array;
   /** SHA-256, hexadecimal. */
   readonly sha256: string;
+  /** Byte for byte as the author's folder holds it, or made from that. */
+  readonly kind: 'raw' | 'made';
+  /** The table in a file that was made as one. */
+  readonly table: Table | null;
 }
 
 /**
  * Every file that stands beside a published report: the raw files byte for byte, lots and people cut
- * down to the trial, and the analysis. Nothing else of the trial's folder is published.
+ * down to the trial, the analysis, tidy tables with their dictionary, the package's descriptor, the
+ * checksums, and all of it as one zip. Nothing else of the trial's folder is published, and nothing that
+ * tells the treatments of a blind trial before its last count. The same bytes at every build.
  *
  * @param folder the trial's folder
  * @throws {Error} where a raw file is no longer the one that was analysed
  */
-export async function publishedFiles(folder: string, trial: Trial, analysis: Analysis): Promise<PublishedFile[]> {
+export async function publishedFiles(
+  folder: string,
+  trial: Trial,
+  analysis: Analysis,
+  site: Site,
+): Promise<PublishedFile[]> {
+  const told = toldTrial(trial);
+  const files = [
+    ...(await rawFiles(folder, told)),
+    made('lots.yaml', stringify(Object.fromEntries(trial.lots.map(lotYaml)))),
+    made('people.yaml', stringify(Object.fromEntries(trial.authors.map(personYaml)))),
+    ...tablesOf(told).map(({ name, text, table }) => made(name, text, table)),
+    made('analysis.json', analysisJson(told === trial ? analysis : publishedAnalysis(told, site.language))),
+  ];
+  const address = `${site.base.replace(/\/$/, '')}/trials/${trial.id}/`;
+  files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
+  files.push(made('SHA256SUMS', checksums(files)));
+  return [...files, made(`${trial.id}.zip`, zipOf(trial.id, files))];
+}
+
+function rawFiles(folder: string, trial: Trial): Promise<PublishedFile[]> {
   const cut = ['lots.yaml', 'people.yaml'];
   const raw = trial.inputs.filter(({ file }) => !cut.includes(file));
-  const files = await Promise.all(
+  return Promise.all(
     raw.map(async ({ file, sha256 }) => {
-      const published = withDigest(file, await readFile(join(folder, file)));
+      const published = { ...made(file, await readFile(join(folder, file))), kind: 'raw' as const };
       if (published.sha256 !== sha256)
         throw new Error(`${file} of ${trial.id} changed while the site was built; build again`);
       return published;
     }),
   );
-  const made = {
-    'lots.yaml': stringify(Object.fromEntries(trial.lots.map(lotYaml))),
-    'people.yaml': stringify(Object.fromEntries(trial.authors.map(personYaml))),
-    'analysis.json': analysisJson(analysis),
-  };
-  return [...files, ...Object.entries(made).map(([name, text]) => withDigest(name, new TextEncoder().encode(text)))];
 }
 
-function withDigest(name: string, bytes: Uint8Array): PublishedFile {
-  return { name, bytes, sha256: createHash('sha256').update(bytes).digest('hex') };
+function made(name: string, content: string | Uint8Array, table: Table | null = null): PublishedFile {
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  return { name, bytes, sha256: createHash('sha256').update(bytes).digest('hex'), kind: 'made', table };
 }
 
 const lotYaml = ({ id, seedsPerGram, ...lot }: Lot) => [id, given({ ...lot, seeds_per_gram: seedsPerGram })] as const;

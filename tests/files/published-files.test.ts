@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { publishedFiles } from '../../src/files/published-files.ts';
+import { DEFAULT_SITE } from '../../src/trial/read-site.ts';
 import { makeAnalysis } from '../support/make-result.ts';
 import { makeLot, makeTrial } from '../support/make-trial.ts';
 
@@ -22,15 +23,25 @@ const trial = makeTrial({
 test('raw files are published byte for byte with their digest, nothing else of the folder', async () => {
   writeFileSync(join(folder, 'counts.csv'), 'abc');
   writeFileSync(join(folder, 'private.txt'), 'a phone number');
-  const files = await publishedFiles(folder, trial, makeAnalysis());
-  expect(files.map(({ name }) => name)).toEqual(['counts.csv', 'lots.yaml', 'people.yaml', 'analysis.json']);
+  const files = await publishedFiles(folder, trial, makeAnalysis(), DEFAULT_SITE);
+  expect(files.map(({ name }) => name)).toEqual([
+    'counts.csv',
+    'lots.yaml',
+    'people.yaml',
+    'dictionary.csv',
+    'dictionary-spreadsheet.csv',
+    'analysis.json',
+    'datapackage.json',
+    'SHA256SUMS',
+    'test.zip',
+  ]);
   expect(Buffer.from(files[0]?.bytes ?? []).toString()).toBe('abc');
   expect(files[0]?.sha256).toBe(ABC);
 });
 
 test('lots and people are cut down to the trial, in the form in which growers write them', async () => {
   writeFileSync(join(folder, 'counts.csv'), 'abc');
-  const files = await publishedFiles(folder, trial, makeAnalysis());
+  const files = await publishedFiles(folder, trial, makeAnalysis(), DEFAULT_SITE);
   const text = (name: string) => Buffer.from(files.find((file) => file.name === name)?.bytes ?? []).toString();
   expect(text('lots.yaml')).toMatchInlineSnapshot(`
     "leek:
@@ -49,5 +60,7 @@ test('lots and people are cut down to the trial, in the form in which growers wr
 
 test('a file that changed since it was analysed is not published', async () => {
   writeFileSync(join(folder, 'counts.csv'), 'abd');
-  await expect(publishedFiles(folder, trial, makeAnalysis())).rejects.toThrow('counts.csv of test changed');
+  await expect(publishedFiles(folder, trial, makeAnalysis(), DEFAULT_SITE)).rejects.toThrow(
+    'counts.csv of test changed',
+  );
 });

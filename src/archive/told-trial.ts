@@ -1,0 +1,27 @@
+import type { Trial } from '../trial/trial.ts';
+
+/**
+ * A trial as it may be told now. While one that is counted blind is still planned or growing, nothing may say
+ * which sowing had which treatment: sowings lose theirs, and the raw files that hold it are not published yet
+ * (key.csv; sowings.csv or plan.yaml where the assignment, or the seed that it can be drawn from again, stands there).
+ *
+ * @returns the trial itself where there is nothing to keep back
+ */
+export function toldTrial(trial: Trial): Trial {
+  const isCounting = trial.status === 'planned' || trial.status === 'growing';
+  if (trial.scoring.blind !== 'yes' || !isCounting) return trial;
+  const kept = new Set(['key.csv']);
+  if (!trial.keyKeptApart && trial.sowings.some(({ treatment }) => treatment !== null)) kept.add('sowings.csv');
+  if (trial.plan && tellsTreatments(trial.plan.copy)) kept.add('plan.yaml');
+  return {
+    ...trial,
+    keyKeptApart: false,
+    sowings: trial.sowings.map((sowing) => ({ ...sowing, treatment: null, soakHours: null })),
+    inputs: trial.inputs.filter(({ file }) => !kept.has(file)),
+  };
+}
+
+function tellsTreatments(copy: Readonly<Record<string, unknown>>): boolean {
+  const sowings = Array.isArray(copy.sowings) ? copy.sowings : [];
+  return copy.seed != null || sowings.some((sowing) => sowing?.treatment != null);
+}
