@@ -1,11 +1,8 @@
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { defineCollection } from 'astro:content';
-import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import type { Analysis } from './analysis/analysis.ts';
-import { contentFolder } from './files/content-folder.ts';
 import { contentLoaders } from './files/loader.ts';
+import { proseLoader } from './files/prose-loader.ts';
 import type { Site, Trial } from './trial/trial.ts';
 
 const loaders = contentLoaders();
@@ -17,13 +14,5 @@ export const collections = {
     loader: loaders.trials,
     schema: z.object({ trial: z.custom<Trial>(), analysis: z.custom<Analysis>() }),
   }),
-  // The authors' own words, compiled when the page is made: what cannot be compiled stops the build.
-  prose: defineCollection({
-    loader: glob({
-      base: pathToFileURL(join(contentFolder(), 'trials')).href,
-      pattern: '*/report.{md,mdx}',
-      generateId: ({ entry }) => entry.split('/')[0] ?? entry,
-      deferRender: true,
-    }),
-  }),
+  prose: defineCollection({ loader: proseLoader() }),
 };

@@ -1,4 +1,4 @@
-import { cpSync, existsSync, globSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, globSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -46,4 +46,11 @@ test('a name with signs of HTML stays a name', () => {
   const html = readFileSync(join(folder, 'dist', 'index.html'), 'utf8');
   expect(html).toContain('<title>Our &lt;bench&gt; &amp; &quot;garden&quot;</title>');
   expect(html.replaceAll(/"[^"]*"/g, '')).not.toContain('<bench>');
+});
+
+test('a content folder that moved is built from where it is now', () => {
+  renameSync(join(folder, 'content'), join(folder, 'moved'));
+  const { status, output } = astroBuild(join(folder, 'dist'), join(folder, 'moved'));
+  expect(output).not.toMatch(/\[(ERROR|WARN)\]/);
+  expect(status).toBe(0);
 });
