@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { analyse } from '../../src/analysis/analyse.ts';
 import type { Comparison, Result } from '../../src/analysis/analysis.ts';
-import type { Measure, Sowing, Trial, Weighing } from '../../src/trial/trial.ts';
+import type { Measurement, Measure, Sowing, Trial, Weighing } from '../../src/trial/trial.ts';
 import { expectClose } from '../support/close.ts';
 import { makeCount, makeLot, makeOutcome, makeSowing, makeTrial } from '../support/make-trial.ts';
 
@@ -27,7 +27,7 @@ function heightTrial(heights: Heights, parts: Partial<Trial> = {}, sowingParts: 
     outcomes: [makeOutcome({ id: 'height', measure: 'trait', column: 'height' })],
     traits: [{ column: 'height', unit: 'mm' }],
     sowings: rows.map(({ id, treatment }) => makeSowing(id, treatment, sowingParts)),
-    measurements: rows.flatMap(({ id, plants }) =>
+    measurements: rows.flatMap(({ id, plants }): readonly Measurement[] =>
       typeof plants === 'number'
         ? [{ sowing: id, day: 14, plant: null, values: { height: plants }, line: 2 }]
         : plants.map((height, plant) => ({ sowing: id, day: 14, plant: String(plant), values: { height }, line: 2 })),
