@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { stringify } from 'yaml';
 import type { Analysis } from '../analysis/analysis.ts';
 import { checksums } from '../archive/checksums.ts';
@@ -12,6 +12,9 @@ import { zipOf } from '../archive/zip-of.ts';
 import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysisJson } from './analysis-json.ts';
+
+/** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
+const R_SCRIPT = 'src/archive/analysis.R';
 
 export interface PublishedFile {
   /** Name under `/trials/<id>/data/`. */
@@ -46,6 +49,7 @@ export async function publishedFiles(
     made('lots.yaml', stringify(Object.fromEntries(trial.lots.map(lotYaml)))),
     made('people.yaml', stringify(Object.fromEntries(trial.authors.map(personYaml)))),
     ...tablesOf(told).map(({ name, text, table }) => made(name, text, table)),
+    made('analysis.R', await readFile(resolve(R_SCRIPT))),
     made('analysis.json', analysisJson(told === trial ? analysis : publishedAnalysis(told, site.language))),
   ];
   const address = `${site.base.replace(/\/$/, '')}/trials/${trial.id}/`;
