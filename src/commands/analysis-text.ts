@@ -85,9 +85,10 @@ function caveatTexts(words: Words, trial: Trial, { caveats, ...analysis }: Analy
   if (caveats.length === 0) return [];
   const lines = caveats.map((caveat) => {
     const { sentence } = words.caveat(trial, { ...analysis, caveats }, caveat);
-    return `- ${wrapped(sentence, WIDTH - 2).replaceAll('\n', '\n  ')}`;
+    const weight = caveat.weight === 'note' ? '' : `${words.ui[`weight.${caveat.weight}`]}: `;
+    return `- ${wrapped(weight + sentence, WIDTH - 2).replaceAll('\n', '\n  ')}`;
   });
-  return [lines.join('\n')];
+  return [[...new Set(lines)].join('\n')]; // one said of two outcomes alike is said once
 }
 
 /** Rows in columns with two blanks between; the first column gives way so that the line fits. */

@@ -46,7 +46,7 @@ beforeAll(() => {
   writeFileSync(join(content, 'people.yaml'), 'mara: { name: Mara }\n');
   writeFileSync(
     join(content, 'lots.yaml'),
-    'leek-2025: { crop: leek, species: Allium porrum, cultivar: Blue Solaise }\n',
+    ['leek-2025', 'leek-2024'].map((id) => `${id}: { crop: leek, species: Allium porrum, cultivar: Blue Solaise ${id.slice(-4)} }\n`).join(''), // prettier-ignore
   );
   write('jar-or-packet', { 'trial.yaml': trialYaml('Jar or packet for leek seed'), ...tables });
   write('still-growing', { 'trial.yaml': trialYaml('Still growing', 'growing'), ...tables });
@@ -74,7 +74,7 @@ test('a table for a terminal of 80 columns, and the caveats below', async () => 
     Came up by day 14
     -----------------
 
-    Leek ‘Blue Solaise’
+    Leek ‘Blue Solaise 2025’
       Treatment                                 Units    Estimate  95 % interval
       Paper packet in the shed                  4 trays  82.0 %    74.1 % to 87.9 %
       Sealed jar with silica gel in the fridge  4 trays  94.5 %    88.8 % to 97.4 %
@@ -87,6 +87,97 @@ test('a table for a terminal of 80 columns, and the caveats below', async () => 
       treatment. How well it keeps, only a later sowing can show.
     - 47 of 400 seeds did not come up. Whether they were dead or only resting was
       not looked at.
+    "
+  `);
+});
+
+test('two lots, a speed and a single tray: each with what limits it', async () => {
+  const rows = ['leek-2025', 'leek-2024'].flatMap(
+    (lot) =>
+    ['packet', 'jar'].flatMap((treatment) => [1, 2, 3].map((n) => ({ id: `${lot.slice(-2)}${treatment}${n}`, lot, treatment }))), // prettier-ignore
+  );
+  const kept = rows.filter(({ id }) => !['24jar2', '24jar3'].includes(id));
+  write('two-lots', {
+    'trial.yaml': trialYaml('Two lots')
+      .replace('[leek-2025]', '[leek-2025, leek-2024]')
+      .replace('assignment: random', 'assignment: by-hand')
+      .concat('  - { id: speed, measure: t50, matters: 1 }\n'),
+    'sowings.csv': ['sowing,lot,treatment,seeds', ...kept.map(({ id, lot, treatment }) => `${id},${lot},${treatment},50`)].join('\n'), // prettier-ignore
+    'counts.csv': [
+      'sowing,day 5,day 6,day 8,day 14',
+      ...kept.map(({ id, treatment }, index) => `${id},${treatment === 'jar' ? 5 : 2},${15 + index},${25 + index},${30 + index}`), // prettier-ignore
+    ].join('\n'),
+  });
+  const { out, err } = await run('two-lots');
+  rmSync(join(content, 'trials', 'two-lots'), { recursive: true });
+  expect(err).toBe('');
+  expect(out).toMatchInlineSnapshot(`
+    "Two lots (two-lots)
+    ===================
+
+    Came up by day 14
+    -----------------
+
+    Leek ‘Blue Solaise 2025’
+      Treatment                                 Units    Estimate  95 % interval
+      Paper packet in the shed                  3 trays  62 %      52 % to 71 %
+      Sealed jar with silica gel in the fridge  3 trays  68 %      58 % to 77 %
+      Sealed jar with silica gel in the fridge against Paper packet in the shed,
+      Leek ‘Blue Solaise 2025’
+        6 more per 100 (8 fewer to 20 more per 100): not settled
+
+    Leek ‘Blue Solaise 2024’
+      Treatment                                 Units    Estimate  95 % interval
+      Paper packet in the shed                  3 trays  74 %      61 % to 84 %
+      Sealed jar with silica gel in the fridge  1 tray   78 %      65 % to 87 %
+      Sealed jar with silica gel in the fridge against Paper packet in the shed,
+      Leek ‘Blue Solaise 2024’
+        4 more per 100 (11 fewer to 16 more per 100): cannot tell
+
+    Day by which half were up
+    -------------------------
+
+    Leek ‘Blue Solaise 2025’
+      Treatment                              Units    Estimate  95 % interval
+      Paper packet in the shed               3 trays  6.0 days  5.9 days to 6.0 days
+      Sealed jar with silica gel in the      3 trays  5.9 days  5.8 days to 5.9 days
+      fridge
+      Sealed jar with silica gel in the fridge against Paper packet in the shed,
+      Leek ‘Blue Solaise 2025’
+        0.1 days earlier (less than 0.1 to 0.2 days earlier): probably too small to
+        matter
+
+    Leek ‘Blue Solaise 2024’
+      Treatment                              Units    Estimate  95 % interval
+      Paper packet in the shed               3 trays  5.8 days  5.8 days to 5.9 days
+      Sealed jar with silica gel in the      1 tray   5.8 days
+      fridge
+      Sealed jar with silica gel in the fridge against Paper packet in the shed,
+      Leek ‘Blue Solaise 2024’
+        0.1 days earlier: cannot tell
+
+    - serious: Leek ‘Blue Solaise 2024’: There was only one tray of Sealed jar with
+      silica gel in the fridge. Trays differ by luck even when they are treated
+      alike, and with one of a kind that luck cannot be told from the treatment.
+    - caution: The trays were placed by hand, not by lot. A better place may then
+      have gone to one kind more often.
+    - caution: Leek ‘Blue Solaise 2024’: Seeds were still coming up when counting
+      stopped: 5 of 50 (10 of 100) between day 8 and day 14. A later count might
+      read otherwise.
+    - caution: Leek ‘Blue Solaise 2024’: Seeds were still coming up when counting
+      stopped: 15 of 150 (10 of 100) between day 8 and day 14. A later count might
+      read otherwise.
+    - caution: Leek ‘Blue Solaise 2025’: Seeds were still coming up when counting
+      stopped: 15 of 150 (10 of 100) between day 8 and day 14. A later count might
+      read otherwise.
+    - Leek ‘Blue Solaise 2025’: There were only 3 trays of each. So few show a
+      difference only where it is large.
+    - The question is about keeping seed, but it was sown straight after the
+      treatment. How well it keeps, only a later sowing can show.
+    - Leek ‘Blue Solaise 2024’: 50 of 200 seeds did not come up. Whether they were
+      dead or only resting was not looked at.
+    - Leek ‘Blue Solaise 2025’: 105 of 300 seeds did not come up. Whether they were
+      dead or only resting was not looked at.
     "
   `);
 });
