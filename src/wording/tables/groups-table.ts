@@ -1,6 +1,6 @@
-import type { Group, Result } from '../analysis/analysis.ts';
-import type { Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Group, Result } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
 
 interface Column {

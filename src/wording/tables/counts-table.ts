@@ -1,5 +1,5 @@
-import type { Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
 
 /**

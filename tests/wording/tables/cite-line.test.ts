@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { citeLine } from '../../src/report/cite-line.ts';
-import { DEFAULT_SITE } from '../../src/trial/read-site.ts';
-import { wordsFor } from '../../src/wording/words-for.ts';
-import { makeTrial } from '../support/make-trial.ts';
+import { citeLine } from '../../../src/wording/tables/cite-line.ts';
+import { DEFAULT_SITE } from '../../../src/trial/read-site.ts';
+import { wordsFor } from '../../../src/wording/words-for.ts';
+import { makeTrial } from '../../support/make-trial.ts';
 
 const site = { ...DEFAULT_SITE, name: 'Seed Bench', licence: 'CC-BY-4.0' };
 const address = 'https://example.org/trials/test/';

@@ -1,5 +1,5 @@
-import type { Outcome, Treatment, Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Outcome, Treatment, Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 
 export interface Fact {
   readonly name: string;

@@ -1,6 +1,6 @@
-import type { Comparison, Range } from '../analysis/analysis.ts';
-import type { Trial } from '../trial/trial.ts';
-import type { UiKey, Words } from '../wording/words.ts';
+import type { Comparison, Range } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import type { UiKey, Words } from '../words.ts';
 
 export interface TextTable {
   readonly head: readonly string[];

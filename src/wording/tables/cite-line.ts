@@ -1,5 +1,5 @@
-import type { Site, Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Site, Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 
 /** Who, year, title, where: "Mara Holt and Jon Reed (2026). Jar or packet. Seed Bench. https://… CC-BY-4.0." */
 export function citeLine(words: Words, trial: Trial, site: Site, address: string): string {

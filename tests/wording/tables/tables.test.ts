@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
-import { analyse } from '../../src/analysis/analyse.ts';
-import type { Result } from '../../src/analysis/analysis.ts';
-import { countsTable } from '../../src/report/counts-table.ts';
-import { groupsTable, spreadTable } from '../../src/report/groups-table.ts';
-import { numbersTable } from '../../src/report/numbers-table.ts';
-import { repeatFacts } from '../../src/report/repeat-facts.ts';
-import { wordsFor } from '../../src/wording/words-for.ts';
-import { makeComparison } from '../support/make-comparison.ts';
-import { makeGroup, makeResult } from '../support/make-result.ts';
-import { germinationTrial, makeOutcome, makeTreatment } from '../support/make-trial.ts';
+import { analyse } from '../../../src/analysis/analyse.ts';
+import type { Result } from '../../../src/analysis/analysis.ts';
+import { countsTable } from '../../../src/wording/tables/counts-table.ts';
+import { groupsTable, spreadTable } from '../../../src/wording/tables/groups-table.ts';
+import { numbersTable } from '../../../src/wording/tables/numbers-table.ts';
+import { repeatFacts } from '../../../src/wording/tables/repeat-facts.ts';
+import { wordsFor } from '../../../src/wording/words-for.ts';
+import { makeComparison } from '../../support/make-comparison.ts';
+import { makeGroup, makeResult } from '../../support/make-result.ts';
+import { germinationTrial, makeOutcome, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('en');
 const trial = germinationTrial(

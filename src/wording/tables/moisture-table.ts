@@ -1,7 +1,7 @@
-import type { Range } from '../analysis/analysis.ts';
-import type { Analysis } from '../analysis/analysis.ts';
-import type { Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Range } from '../../analysis/analysis.ts';
+import type { Analysis } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
 
 /** Water lost and moisture, a row a weighing; null where nothing was weighed or known. */
