@@ -11,7 +11,7 @@ export function checkSowings({ trialYaml, tables, context, files }: Records, pro
   const weighedOnly = files.has('weighings.csv') && !files.has('counts.csv') && !files.has('measurements.csv');
   if (!files.has('sowings.csv')) {
     const counted = files.has('counts.csv') || files.has('measurements.csv');
-    const needed = (status === 'finished' && !weighedOnly) || status === 'growing';
+    const needed = (status === 'finished' || status === 'growing') && !weighedOnly;
     if (counted || needed) {
       problems.in('sowings.csv').error(WHOLE_FILE, {
         rule: 'sowings-missing',

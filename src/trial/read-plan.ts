@@ -43,7 +43,7 @@ export function readPlan(bytes: Uint8Array, report: FileProblems): Plan | null {
 /** Null where the plan cannot be written as JSON. */
 function frozenCopy(text: string): Record<string, unknown> | null {
   try {
-    const { fixed: _fixed, digest: _digest, ...copy } = parse(text, { logLevel: 'silent' });
+    const { fixed: _fixed, digest: _digest, ...copy } = parse(text, { logLevel: 'silent', uniqueKeys: false });
     canonicalJson(copy);
     return copy;
   } catch {

@@ -280,3 +280,25 @@ test("a mistake in the site's people or lots is not repeated in every trial", ()
   expect(problems).toEqual([]);
   expect(trial).toBeNull(); // its lot is not known
 });
+test('tables and lists without measure are refused at once', () => {
+  expect(said({ 'counts.csv': `${','.repeat(2500)}x\n` })).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv:1:1: the table has 2501 columns, more than any trial needs
+      error: Keep only the columns of this trial, or write a row for each check (the long layout)."
+  `);
+  expect(said({ 'counts.csv': 'a,\n'.repeat(600_000) })).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv: the table has more than a million cells, more than any trial needs
+      error: Keep only the rows and columns of this trial."
+  `);
+  const many = Array.from({ length: 1500 }, (_, index) => `p${index}`).join(', ');
+  expect(said({ 'trial.yaml': YAML.replace('[mara]', `[${many}]`) })).toMatchInlineSnapshot(`
+    "trials/leek/trial.yaml:4:1 authors: has more than 1000 entries
+      error: Shorten it."
+  `);
+});
+test('a long lots.yaml is read in reasonable time, with repeated keys named', () => {
+  const lots = Array.from({ length: 20_000 }, (_, index) => `l${index}: { crop: a, species: b }\n`).join('');
+  expect(said({ 'lots.yaml': `${lots}l7: { crop: a, species: b }\n` })).toMatchInlineSnapshot(`
+    "trials/leek/lots.yaml:20001:1: the same key stands twice
+      error: Keep one of the two."
+  `);
+});

@@ -37,7 +37,7 @@ test('keys that are missing, unknown or misspelt', () => {
     "trials/leek/trial.yaml:13:1 sumary: unknown key "sumary"
       error: Did you mean "summary"?
     trials/leek/trial.yaml:14:1 foo: unknown key "foo"
-      error: Known here: title, question, status, authors, varies, sown, finished, licence, lots, treatments, sowing, scoring, and 17 more."
+      error: Known here: title, question, status, authors, varies, sown, finished, licence, lots, treatments, sowing, scoring, and more."
   `);
   expect(changed('label: Sealed jar', 'lable: Sealed jar')).toMatchInlineSnapshot(`
     "trials/leek/trial.yaml:12:5 treatments[1].lable: unknown key "lable"

@@ -9,7 +9,7 @@ import { plainText } from '../text/plain-text.ts';
  */
 export function decimalMark(table: Table, numeric: readonly Heading[]): '.' | ',' | null {
   const marks = { '.': 0, ',': 0, thousands: 0 };
-  for (const row of table.rows) {
+  for (const row of table.rows.filter(({ broken }) => !broken)) {
     for (const heading of numeric) {
       const text = plainText(row.cells[heading.index] ?? '');
       const mark = /^-?\d*([.,])\d+$/.exec(text)?.[1];

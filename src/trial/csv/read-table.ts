@@ -10,7 +10,8 @@ import { refuseCell } from './refuse-cell.ts';
 import { splitCells, type Cell } from './split-cells.ts';
 import type { Heading, Table, TableRow } from './table.ts';
 
-const MOST_CELLS = 2_000_000;
+const MOST_CELLS = 1_000_000;
+const MOST_COLUMNS = 2000;
 
 /**
  * A CSV file as headings and rows of text, whatever spreadsheet wrote it. What cannot be a table is
@@ -29,7 +30,7 @@ export function readTable(name: string, bytes: Uint8Array, report: FileProblems)
   if (tooManyCells(decoded.text, separator)) {
     report.error(WHOLE_FILE, {
       rule: 'file-too-large',
-      message: 'the table has more than 2 million cells, more than any trial needs',
+      message: 'the table has more than a million cells, more than any trial needs',
       remedy: 'Keep only the rows and columns of this trial.',
     });
     return null;
@@ -67,6 +68,14 @@ export function readTable(name: string, bytes: Uint8Array, report: FileProblems)
     });
     return null;
   }
+  if (columnCount(head, body) > MOST_COLUMNS) {
+    report.error(head.place(0, null), {
+      rule: 'file-too-large',
+      message: `the table has ${columnCount(head, body)} columns, more than any trial needs`,
+      remedy: 'Keep only the columns of this trial, or write a row for each check (the long layout).',
+    });
+    return null;
+  }
   const headings = readHeadings(head, body, report);
   if (report.hasErrors) return null; // rows below such headings would only be misread
   const width = Math.max(0, ...headings.map(({ index }) => index + 1));
@@ -93,6 +102,8 @@ function tooManyCells(text: string, separator: Separator): boolean {
 function readHeadings(head: LocatedRow, body: readonly LocatedRow[], report: FileProblems): Heading[] {
   const headings: Heading[] = [];
   const bare: number[] = [];
+  const filled = new Set<number>();
+  for (const { cells } of body) cells.forEach(({ text }, index) => text.trim() !== '' && filled.add(index));
   for (let index = 0; index < columnCount(head, body); index++) {
     const written = head.cells[index]?.text.trim() ?? '';
     if (/[\r\n]/.test(written)) {
@@ -102,7 +113,7 @@ function readHeadings(head: LocatedRow, body: readonly LocatedRow[], report: Fil
         remedy: 'Write each heading in one line of one cell, such as "day 3".',
       });
     } else if (written !== '') headings.push(readHeading(written, index, head.place(index, null)));
-    else if (body.some(({ cells }) => (cells[index]?.text.trim() ?? '') !== '')) bare.push(index);
+    else if (filled.has(index)) bare.push(index);
   }
   const [first] = bare;
   if (first !== undefined) {
@@ -143,7 +154,7 @@ function readRow(row: LocatedRow, headings: readonly Heading[], width: number, r
     });
   }
   const refused = new Set<number>();
-  for (const { index, place } of headings) {
+  for (const { index, place } of broken ? [] : headings) {
     const refusal = refuseCell(cells[index]?.text ?? '');
     if (!refusal) continue;
     refused.add(index);

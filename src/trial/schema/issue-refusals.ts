@@ -46,7 +46,11 @@ export function issueRefusals(issue: Issue, schema: z.core.$ZodType): PathRefusa
     case 'too_small':
       return one('missing', 'is empty', needed(path, description));
     case 'too_big':
-      return one('too-long', `is longer than ${issue.maximum} characters`, 'Shorten it.');
+      return one(
+        'too-long',
+        `has more than ${issue.maximum} ${issue.origin === 'array' ? 'entries' : 'characters'}`,
+        'Shorten it.',
+      );
     case 'invalid_union':
       return bestBranch(issue).flatMap((inner) => issueRefusals({ ...inner, path: [...path, ...inner.path] }, schema));
     case 'invalid_key':

@@ -49,7 +49,7 @@ export const trialFile = z
     title: textField().describe('Short title'),
     question: textField().describe('The question in one sentence'),
     status: z.enum(['planned', 'growing', 'finished', 'abandoned']).describe('How far the trial is'),
-    authors: z.array(idField()).min(1).describe('Ids of people.yaml, in order of printing'),
+    authors: z.array(idField()).min(1).max(1000).describe('Ids of people.yaml, in order of printing'),
     varies: z
       .enum(['soak', 'drying', 'storage', 'light', 'temperature', 'medium', 'dressing', 'age', 'other'])
       .optional()
@@ -57,11 +57,11 @@ export const trialFile = z
     sown: dateField().optional().describe('Day 0; may be missing only while planned'),
     finished: dateField().optional().describe('Date of the last record'),
     licence: licenceField().optional().describe('SPDX id; that of site.yaml where not given'),
-    lots: z.array(idField()).min(1).describe('Ids of lots.yaml'),
-    treatments: z.array(treatment).min(1).describe('What was done or not done; one is the control'),
+    lots: z.array(idField()).min(1).max(1000).describe('Ids of lots.yaml'),
+    treatments: z.array(treatment).min(1).max(1000).describe('What was done or not done; one is the control'),
     sowing: sowingPlan.optional().describe('How sowings were made and placed'),
     scoring: scoring.optional().describe('How and when was counted'),
-    outcomes: z.array(outcome).optional().describe('What is compared, in order'),
+    outcomes: z.array(outcome).max(1000).optional().describe('What is compared, in order'),
     fixed_beforehand: dateField()
       .optional()
       .describe('Date on which outcomes were fixed, as stated by the authors, where there is no plan.yaml'),

@@ -14,7 +14,7 @@ export interface Check extends Count {
   /** Reports something about the cell of `germinated` or of a category, in whatever file it stands. */
   say(level: 'error' | 'warning' | 'notice', field: string, refusal: Refusal): void;
   /** Address of the cell of `germinated`. */
-  readonly cell: string | null;
+  cell(): string | null;
 }
 
 /** The categories of a row, null where the table does not have them. */

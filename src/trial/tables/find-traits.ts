@@ -12,8 +12,9 @@ import { shown } from '../text/shown.ts';
  */
 export function findTraits(table: Table, further: readonly Heading[], wanted: ReadonlySet<string>): Set<Heading> {
   const traits = new Set<Heading>();
+  const rows = table.rows.filter(({ broken }) => !broken);
   for (const heading of further) {
-    const cells = table.rows.map((row) => plainText(row.cells[heading.index] ?? '')).filter((text) => !isMissing(text));
+    const cells = rows.map((row) => plainText(row.cells[heading.index] ?? '')).filter((text) => !isMissing(text));
     const words = cells.length > 0 && cells.every((text) => !/\d/.test(text));
     if (wanted.has(heading.name) || (cells.length > 0 && !words)) {
       traits.add(heading);

@@ -33,7 +33,7 @@ export function readFates(bytes: Uint8Array, report: FileProblems, names: Sowing
         line: row.line,
         empty: false,
         say: (level, field, refusal) => report[level](row.place(field), refusal),
-        cell: row.place('germinated').cell,
+        cell: () => row.place('germinated').cell,
       },
     ];
   });

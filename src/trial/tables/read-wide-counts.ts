@@ -34,8 +34,8 @@ export function readWideCounts(table: Table, names: SowingNames | null): ReadChe
   ): Check[] {
     const germinated = row.further.get(heading);
     if (when === null || germinated === undefined) return [];
-    const place = row.placeOf(heading);
-    const day = 'day' in when ? when.day : dayOf(when.date, names?.sowing(sowing) ?? null, report, place);
+    const day =
+      'day' in when ? when.day : dayOf(when.date, names?.sowing(sowing) ?? null, report, row.placeOf(heading));
     if (day === null) return [];
     return [
       {
@@ -48,8 +48,8 @@ export function readWideCounts(table: Table, names: SowingNames | null): ReadChe
         file: table.name,
         line: row.line,
         empty: germinated === null && row.textOf(heading).trim() === '',
-        say: (level, _field, refusal) => report[level](place, refusal),
-        cell: place.cell,
+        say: (level, _field, refusal) => report[level](row.placeOf(heading), refusal),
+        cell: () => row.placeOf(heading).cell,
       },
     ];
   }

@@ -11,7 +11,7 @@ export function refuseRepeatedChecks(checks: readonly Check[]): void {
       seen.set(key, check);
       continue;
     }
-    const where = first.line === check.line ? `cell ${first.cell} already` : `line ${first.line} already`;
+    const where = first.line === check.line ? `cell ${first.cell()} already` : `line ${first.line} already`;
     check.say('error', 'sowing', {
       rule: 'repeated-check',
       message: `sowing ${shown(check.sowing)} was checked on day ${check.day} in ${where}`,

@@ -34,9 +34,10 @@ export function settleTreatments(
     const needed = open.map(({ data }) => data?.sowing ?? '');
     const key = readKey(keyBytes, problems.in('key.csv'), context, idOf, needed);
     const fromKey = open.length > 0;
+    const rowOf = new Map(rows.map((row) => [row.data?.sowing, row]));
     for (const [id, treatment] of key?.treatments ?? []) {
       const said = treatmentOf.get(id);
-      const row = rows.find(({ data }) => data?.sowing === id);
+      const row = rowOf.get(id);
       if (said !== undefined && treatment !== null && said !== treatment && row) {
         report.error(row.place('treatment'), {
           rule: 'given-twice',

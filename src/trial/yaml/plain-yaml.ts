@@ -1,11 +1,12 @@
 import { isAlias, isMap, isScalar, isSeq, type Document, type Node } from 'yaml';
 import { fieldName } from './field-name.ts';
 
-/** What no file of ours needs: nesting or aliases without end, keys that are lists, tags. */
-export type YamlRefused = 'depth' | 'aliases' | 'key' | 'tag';
+/** What no file of ours needs: nesting or aliases without end, keys that are lists or stand twice, tags. */
+export type YamlRefused = 'depth' | 'aliases' | 'key' | 'twice' | 'tag';
 
 const MOST_ALIASES = 100;
 const DEEPEST = 20;
+const MOST_REFUSED = 20; // of one file: the rest would be more of the same
 
 /** What stands in a YAML file, every value as the text that was written; empty values are left out. */
 export interface PlainYaml {
@@ -41,10 +42,13 @@ export function plainYaml(document: Document): PlainYaml {
       });
     }
     if (!isMap(node)) return undefined;
+    const seen = new Set<string>();
     return Object.fromEntries(
       node.items.flatMap(({ key, value }) => {
         if (!isScalar(key)) return refuse(key as Node, 'key') ?? [];
         const name = String(key.value);
+        if (seen.has(name)) return refuse(key, 'twice') ?? [];
+        seen.add(name);
         locate([...path, name], key);
         const plainValue = plain(value, [...path, name]);
         return plainValue === undefined ? [] : [[name, plainValue]];
@@ -59,7 +63,7 @@ export function plainYaml(document: Document): PlainYaml {
   }
 
   function refuse(node: Node | null, what: YamlRefused): undefined {
-    refused.push({ offset: node?.range?.[0] ?? 0, what });
+    if (refused.length < MOST_REFUSED) refused.push({ offset: node?.range?.[0] ?? 0, what });
   }
 
   return { value: plain(document.contents, []), offsets, refused };

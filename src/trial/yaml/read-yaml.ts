@@ -28,27 +28,32 @@ export function readYaml(bytes: Uint8Array, report: FileProblems): YamlFile | nu
   refuseControlCharacter(text, report);
   if (report.hasErrors) return null;
 
-  const lines = new LineCounter();
+  const counter = new LineCounter();
   const at = (offset: number): Place => {
-    const { line, col } = lines.linePos(Math.min(offset, Math.max(0, text.trimEnd().length - 1)));
+    const { line, col } = counter.linePos(Math.min(offset, Math.max(0, text.trimEnd().length - 1)));
     return { line: Math.max(line, 1), column: Math.max(col, 1), cell: null, field: null };
   };
-  const document = parse(text, lines);
+  const document = parse(text, counter);
   const plain = document && plainYaml(document);
   if (!document || !plain || document.errors.some(({ code }) => code === 'RESOURCE_EXHAUSTION')) {
     report.error(WHOLE_FILE, NOT_NEEDED.depth);
     return null;
   }
-  const mistakes = [...document.errors, ...document.warnings];
-  for (const line of new Set(mistakes.map(({ pos }) => at(pos[0]).line))) {
-    const first = mistakes.find(({ pos }) => at(pos[0]).line === line);
-    if (first) report.error(at(openedAt(document, first.pos[0])), yamlMistake(first.code, first.message));
+  const mistakes = [...document.errors, ...document.warnings].slice(0, MOST_MISTAKES);
+  const lines = new Set<number | null>(); // one mistake a line: more are mostly its consequences
+  for (const { pos, code, message } of mistakes) {
+    const { line } = at(pos[0]);
+    if (!lines.has(line)) report.error(at(openedAt(document, pos[0])), yamlMistake(code, message));
+    lines.add(line);
   }
   for (const { offset, what } of mistakes.length > 0 ? [] : plain.refused) report.error(at(offset), NOT_NEEDED[what]);
   if (report.hasErrors) return null;
 
   return { value: plain.value ?? {}, text, encoding, place: placeIn(plain, at) };
 }
+
+/** Mistakes named of one file: a broken bracket can make thousands. */
+const MOST_MISTAKES = 20;
 
 const NOT_NEEDED: Readonly<Record<YamlRefused, Refusal>> = {
   depth: {
@@ -60,6 +65,11 @@ const NOT_NEEDED: Readonly<Record<YamlRefused, Refusal>> = {
     rule: 'yaml',
     message: 'an alias (*) leads nowhere, into itself, or is one of more than 100',
     remedy: 'Write the text out, or put it into double quotes where it begins with a star.',
+  },
+  twice: {
+    rule: 'yaml',
+    message: 'the same key stands twice',
+    remedy: 'Keep one of the two.',
   },
   tag: {
     rule: 'yaml',
@@ -76,7 +86,13 @@ const NOT_NEEDED: Readonly<Record<YamlRefused, Refusal>> = {
 /** Null where the text is nested deeper than the parser can follow. */
 function parse(text: string, lineCounter: LineCounter): Document | null {
   try {
-    return parseDocument(text, { schema: 'failsafe', lineCounter, prettyErrors: false, logLevel: 'silent' });
+    return parseDocument(text, {
+      schema: 'failsafe',
+      uniqueKeys: false, // looked for below: the parser compares each key with all others
+      lineCounter,
+      prettyErrors: false,
+      logLevel: 'silent',
+    });
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;

@@ -11,7 +11,6 @@ const MISTAKES: Readonly<Record<string, readonly [message: string, remedy: strin
     'a line without "key: value", or a key that runs over two lines',
     'Put a blank behind the colon (title: Leek), and check how far the lines are indented.',
   ],
-  DUPLICATE_KEY: ['the same key stands twice', 'Keep one of the two.'],
   MISSING_CHAR: [
     'a quotation mark or bracket opens here and is not closed',
     'Close it; a text with such a sign in it goes into quotes of the other kind.',
