@@ -194,7 +194,7 @@ test('an unknown column is a warning', () => {
 });
 test('rows of another length', () => {
   expect(counts('s01,5', 's02,5,1', 's03,5,1', 's04,5,1')).toMatchInlineSnapshot(`
-    "trials/leek/counts.csv:2:5: this row has 2 cells and there are 3 headings
+    "trials/leek/counts.csv:2:1: this row has 2 cells and there are 3 headings
       error: Give every column its cell, also the empty ones, or save the table again from a spreadsheet."
   `);
   expect(counts('s01,5,1,5', 's02,5,1', 's03,5,1', 's04,5,1')).toMatchInlineSnapshot(`

@@ -247,3 +247,84 @@ test('inputs are the raw data files, sorted by name, with their digests', () => 
   const bytes = new TextEncoder().encode(YAML);
   expect(trial.inputs.at(-1)).toEqual({ file: 'trial.yaml', sha256: sha256Hex(bytes), bytes: bytes.length });
 });
+
+test('the example of the data format is read without a word', () => {
+  const trial = readGood({
+    'trial.yaml': EXAMPLE,
+    'sowings.csv': `sowing,lot,treatment,seeds,batch,tray,block,position,label
+${['packet', 'jar'].flatMap((treatment, t) => [1, 2, 3, 4].map((n) => `s0${t * 4 + n},leek-2025,${treatment},50,${treatment === 'jar' ? `J${n}` : ''},T${n},${n < 3 ? 'top' : 'low'},${n}-${t + 1},K${t * 4 + n}\n`)).join('')}`,
+    'counts.csv': `sowing,day 5,day 8,day 11,day 14\n${[1, 2, 3, 4, 5, 6, 7, 8].map((n) => `K${n},${n},${10 + n},${20 + n},${30 + n}\n`).join('')}`,
+    'measurements.csv': 'sowing,date,plant,height (mm)\nK1,2026-04-25,1,61\nK5,2026-04-25,1,64\n',
+    'weighings.csv':
+      'lot,treatment,stage,mass (g),scale step (g)\nleek-2025,jar,before,25,1\nleek-2025,jar,after,24,1\n',
+  });
+  expect(trial).toMatchObject({
+    varies: 'storage',
+    sowing: { container: 'a 40-cell tray', assignment: 'random', treated: 'in-batches', block: 'shelf' },
+    scoring: { blind: 'yes', days: [5, 8, 11, 14], counts: 'cumulative' },
+    impression: 'The jar seed seemed quicker to us.',
+    involves: ['desiccant', 'freezer'],
+    seedlingsEaten: false,
+    events: [{ day: 6, sowings: ['s07'], action: 'left-out' }],
+  });
+  expect(trial.outcomes).toEqual([
+    { id: 'germination', measure: 'germination', column: null, day: 14, matters: 5, primary: true, pool: false },
+    { id: 'height', measure: 'trait', column: 'height', day: 21, matters: 8, primary: false, pool: false },
+  ]);
+  expect(trial.treatments[1]?.soakHours).toBe(0);
+  expect(trial.measurements[0]?.day).toBe(21);
+});
+
+const EXAMPLE = `title: Jar or packet for leek seed
+question: After a summer, does leek seed kept dry and cold come up better than the same seed kept in the shed?
+status: finished              # planned | growing | finished | abandoned
+authors: [mara]               # an invented example, like every name and number here
+varies: storage               # what the question changes on purpose: soak | drying | storage | light | temperature | medium | dressing | age | other
+sown: 2026-04-04              # day 0
+licence: CC-BY-4.0            # SPDX; default from site.yaml
+lots: [leek-2025]             # ids in lots.yaml
+treatments:
+  - id: packet
+    label: Paper packet in the shed
+    control: true
+  - id: jar
+    label: Sealed jar with silica gel in the fridge
+    soak_hours: 0             # optional; differs between treatments -> a caveat
+sowing:
+  container: a 40-cell tray     # what one sowing physically is
+  assignment: random          # random | random-in-blocks | alternating | by-hand | unknown
+  treated: in-batches         # each-sowing | in-batches | at-once | unknown: how the treatments other than the control were given
+  block: shelf                # what a block is; omit where there are none
+scoring:
+  germinated: loop of the seedling visible above the surface
+  blind: yes                  # yes | no | unknown (the default); true and false are read as yes and no
+  days: [5, 8, 11, 14]        # planned count days, optional
+  counts: cumulative          # cumulative | new
+outcomes:                     # in order; the first with primary: true is the primary one
+  - id: germination
+    measure: germination      # see the table below
+    day: 14                   # or by lot: { leek-2025: 14, cress-2025: 6 }
+    matters: 5                # smallest difference that would matter, in the unit of the outcome
+    primary: true
+  - id: height
+    measure: trait
+    column: height
+    day: 21
+    matters: 8
+conditions:                   # free text each; shown as a table; all optional but asked for
+  substrate: peat-free seed compost
+  water: 20 ml rainwater per half tray, mornings
+  light: north window
+  temperature: 15 to 19 °C
+  place: unheated porch
+interests: seed bought at full price; no one paid for this trial   # asked for on every trial
+impression: The jar seed seemed quicker to us.                  # optional, one text or lot -> text; shown as impression beside the counts
+involves: [desiccant, freezer]  # hazards met, each brings its notice: hot-water, disinfectant, acid, desiccant, oxygen-absorber, freezer, dry-ice, oven, heat-mat, mould, seed-offered
+seedlings_eaten: false        # brings the food-safety notice
+seed_dressed: false           # seed treated with a pesticide: brings that notice
+deviations:
+  - day: 6
+    sowings: [s07]
+    what: dropped while moving; a third of the compost spilt
+    action: left-out          # left-out | kept
+`;

@@ -282,8 +282,8 @@ test("a mistake in the site's people or lots is not repeated in every trial", ()
 });
 test('tables and lists without measure are refused at once', () => {
   expect(said({ 'counts.csv': `${','.repeat(2500)}x\n` })).toMatchInlineSnapshot(`
-    "trials/leek/counts.csv:1:1: the table has 2501 columns, more than any trial needs
-      error: Keep only the columns of this trial, or write a row for each check (the long layout)."
+    "trials/leek/counts.csv:1:1: the table has 2501 columns and 0 rows, more than any trial needs
+      error: Keep only the rows and columns of this trial; many count days go into the long layout."
   `);
   expect(said({ 'counts.csv': 'a,\n'.repeat(600_000) })).toMatchInlineSnapshot(`
     "trials/leek/counts.csv: the table has more than a million cells, more than any trial needs
@@ -300,5 +300,25 @@ test('a long lots.yaml is read in reasonable time, with repeated keys named', ()
   expect(said({ 'lots.yaml': `${lots}l7: { crop: a, species: b }\n` })).toMatchInlineSnapshot(`
     "trials/leek/lots.yaml:20001:1: the same key stands twice
       error: Keep one of the two."
+  `);
+});
+test('rows that end before columns that may be empty are read, and said once', () => {
+  expect(
+    said({ 'counts.csv': 'sowing,day,germinated,dead,note\ns01,5,1,0,wet\ns02,5,1\ns03,5,1,0\ns04,5,1\n' }),
+  ).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv:3:1: this row and 2 more end before the last column, here before "dead"; what is missing was read as empty
+      notice: Spreadsheets do this where the last cells are empty; if they are not, save the table again as CSV."
+  `);
+  expect(said({ 'counts.csv': 'sowing,day 5,day 8\ns01,1,2\ns02,1\ns03,1,2\ns04,1,2\n' })).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv:3:1: this row ends before the last column, here before "day 8"; what is missing was read as empty
+      notice: Spreadsheets do this where the last cells are empty; if they are not, save the table again as CSV.
+    trials/leek/counts.csv:3:5 day 8: the cell is empty and was read as not checked, which is not zero
+      notice: Write 0 where nothing had come up, or NC where it was not checked."
+  `);
+  expect(
+    said({ 'counts.csv': 'sowing,day,germinated,dead\ns01,5,1,0\ns02,1\ns03,5,1,0\ns04,5,1,0\n' }),
+  ).toMatchInlineSnapshot(`
+    "trials/leek/counts.csv:3:1: this row has 2 cells and there are 4 headings
+      error: Give every column its cell, also the empty ones, or save the table again from a spreadsheet."
   `);
 });

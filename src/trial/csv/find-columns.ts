@@ -4,6 +4,7 @@ import { didYouMean } from '../text/did-you-mean.ts';
 import { nearest } from '../text/nearest.ts';
 import { readUnit, type Unit } from '../text/read-unit.ts';
 import { shown } from '../text/shown.ts';
+import { settleShortRows } from './settle-short-rows.ts';
 import { headingRowBelow, isSecondHeadingRow } from './heading-row-below.ts';
 import { headingUnit } from './heading-unit.ts';
 import type { RowsKind } from './read-rows.ts';
@@ -37,7 +38,8 @@ export function findColumns(table: Table, kind: RowsKind<z.ZodObject>): Columns 
     else if (kind.further?.is(heading)) further.push(heading);
     else unknown.push(heading);
   }
-  const missing = Object.keys(shape).filter((name) => !known.has(name) && !z.safeParse(shape[name], undefined).success);
+  const required = Object.keys(shape).filter((name) => !z.safeParse(shape[name], undefined).success);
+  const missing = required.filter((name) => !known.has(name));
   if (missing.length > 0) {
     refuseMissing(table, missing, unknown, Object.keys(shape));
     return null;
@@ -55,13 +57,20 @@ export function findColumns(table: Table, kind: RowsKind<z.ZodObject>): Columns 
   }
 
   const numeric = [...known.values()].filter(({ name }) => isNumeric(shape[name] as z.core.$ZodType));
+  const lastIndex = Math.max(...required.map((name) => known.get(name)?.index ?? 0));
   const keyIndex = known.get(kind.key)?.index ?? -1;
   const [first, ...others] = table.rows;
   const second = first !== undefined && isSecondHeadingRow(first, keyIndex);
   if (second) {
     report.error({ ...WHOLE_FILE, line: first.line, column: 1 }, TWO_LINES);
   }
-  return { known, numeric, further, units: unitsOf(table, kind, known), rows: second ? others : table.rows };
+  return {
+    known,
+    numeric,
+    further,
+    units: unitsOf(table, kind, known),
+    rows: settleShortRows(second ? others : table.rows, lastIndex, headings, report),
+  };
 }
 
 /** Whether a column holds numbers: its field says so in its description for JSON Schema. */

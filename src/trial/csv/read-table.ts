@@ -68,15 +68,16 @@ export function readTable(name: string, bytes: Uint8Array, report: FileProblems)
     });
     return null;
   }
-  if (columnCount(head, body) > MOST_COLUMNS) {
+  const columns = columnCount(head, body);
+  if (columns > MOST_COLUMNS || columns * body.length > MOST_CELLS) {
     report.error(head.place(0, null), {
       rule: 'file-too-large',
-      message: `the table has ${columnCount(head, body)} columns, more than any trial needs`,
-      remedy: 'Keep only the columns of this trial, or write a row for each check (the long layout).',
+      message: `the table has ${columns} columns and ${body.length} rows, more than any trial needs`,
+      remedy: 'Keep only the rows and columns of this trial; many count days go into the long layout.',
     });
     return null;
   }
-  const headings = readHeadings(head, body, report);
+  const headings = readHeadings(head, body, columns, report);
   if (report.hasErrors) return null; // rows below such headings would only be misread
   const width = Math.max(0, ...headings.map(({ index }) => index + 1));
   const tableRows = body.map((row) => readRow(row, headings, width, report));
@@ -99,12 +100,12 @@ function tooManyCells(text: string, separator: Separator): boolean {
   return cells > MOST_CELLS;
 }
 
-function readHeadings(head: LocatedRow, body: readonly LocatedRow[], report: FileProblems): Heading[] {
+function readHeadings(head: LocatedRow, body: readonly LocatedRow[], columns: number, report: FileProblems): Heading[] {
   const headings: Heading[] = [];
   const bare: number[] = [];
   const filled = new Set<number>();
   for (const { cells } of body) cells.forEach(({ text }, index) => text.trim() !== '' && filled.add(index));
-  for (let index = 0; index < columnCount(head, body); index++) {
+  for (let index = 0; index < columns; index++) {
     const written = head.cells[index]?.text.trim() ?? '';
     if (/[\r\n]/.test(written)) {
       report.error(head.place(index, null), {
@@ -138,19 +139,13 @@ function columnCount(head: LocatedRow, body: readonly LocatedRow[]): number {
 function readRow(row: LocatedRow, headings: readonly Heading[], width: number, report: FileProblems): TableRow {
   const { cells, line } = row;
   const filled = cells.findLastIndex(({ text }) => text.trim() !== '') + 1;
-  const broken = filled > width || cells.length < width;
-  if (filled > width) {
+  const broken = filled > width;
+  if (broken) {
     report.error(row.place(width, null), {
       rule: 'row-too-long',
       message: `this row has ${filled} cells and there ${width === 1 ? 'is 1 heading' : `are ${width} headings`}`,
       remedy:
         'Look for a comma inside a number or a note: write decimals with a point and put notes into quotation marks.',
-    });
-  } else if (broken) {
-    report.error(row.place(cells.length, null), {
-      rule: 'row-too-short',
-      message: `this row has ${cells.length} ${cells.length === 1 ? 'cell' : 'cells'} and there ${width === 1 ? 'is 1 heading' : `are ${width} headings`}`,
-      remedy: 'Give every column its cell, also the empty ones, or save the table again from a spreadsheet.',
     });
   }
   const refused = new Set<number>();
@@ -164,6 +159,7 @@ function readRow(row: LocatedRow, headings: readonly Heading[], width: number, r
     line,
     cells: cells.map(({ text }) => text),
     broken,
+    short: cells.length < width,
     refused,
     place: ({ index, place: { field } }) => row.place(index, field),
   };

@@ -18,8 +18,10 @@ export interface TableRow {
   readonly line: number;
   /** Cells as written. */
   readonly cells: readonly string[];
-  /** The row has another number of cells than the heading row and was reported. */
+  /** The row cannot be told apart into columns and was reported. */
   readonly broken: boolean;
+  /** The row ends before the last column: spreadsheets leave empty cells at the end out. */
+  readonly short: boolean;
   /** Columns whose cell was refused and reported, whatever belongs there. */
   readonly refused: ReadonlySet<number>;
   place(heading: Heading): Place;

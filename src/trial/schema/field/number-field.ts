@@ -10,7 +10,7 @@ export function numberField(kind: NumberKind) {
     .transform((written, context) => {
       const text = plainText(written);
       const refusal = numberRefusal(text, kind);
-      if (refusal === null) return Number(text);
+      if (refusal === null) return Number(text) + 0; // -0 is 0
       refuse(context, refusal);
       return z.NEVER;
     })
