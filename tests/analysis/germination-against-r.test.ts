@@ -207,3 +207,51 @@ test('lots with one unit of each treatment are blocks, and agree with R', async 
     );
   }
 });
+
+test('one unit of a treatment: every figure, the tipping point and the size of a repeat agree with R', async () => {
+  const sides = fc.oneof(
+    fc.record({ packet: units(1, 1), jar: units(1, 1) }),
+    fc.record({ packet: units(2, 3), jar: units(1, 1) }),
+  );
+  const trials = fc.sample(sides, { numRuns: 60, seed: 20272 });
+  const expected = await rFigures(
+    'analysis.R',
+    trials.map(({ packet, jar }) => `germination_single(${inR(jar)}, ${inR(packet)}, 5)`),
+  );
+  for (const [index, { packet, jar }] of trials.entries()) {
+    const [result] = analyse(germinationTrial({ packet, jar }, { outcomes })).results;
+    const comparison = find(result?.comparisons, 'leek', 'jar');
+    expect(comparison?.verdict).toBe('untestable');
+    expectFigures(
+      {
+        ...common(comparison),
+        riskRatio: comparison?.effects.riskRatio,
+        oddsRatio: comparison?.effects.oddsRatio,
+        cohensH: comparison?.effects.cohensH,
+        rho: comparison?.tipping?.rho,
+        units: comparison?.repeatWith?.units,
+      },
+      expected[index] ?? [],
+    );
+    expect(comparison?.tipping?.note === null).toBe(comparison?.tipping?.rho !== null);
+  }
+});
+
+test('the number of units that would settle it agrees with R', async () => {
+  const trials = fc.sample(fc.record({ packet: units(2, 5), jar: units(2, 5) }), { numRuns: 30, seed: 20273 });
+  const found = trials.map(({ packet, jar }) => {
+    const [result] = analyse(germinationTrial({ packet, jar }, { outcomes })).results;
+    return find(result?.comparisons, 'leek', 'jar');
+  });
+  const expected = await rFigures(
+    'analysis.R',
+    trials.map(({ packet, jar }, index) => {
+      const [x, n] = [0, 1].map((at) => packet.reduce((sum, unit) => sum + (unit[at] ?? 0), 0)) as [number, number];
+      const seeds = [...packet, ...jar].reduce((sum, [, own]) => sum + own, 0) / (packet.length + jar.length);
+      return `units_needed(5, ${(x + 0.5) / (n + 1)}, ${seeds}, ${found[index]?.dispersion?.used})`;
+    }),
+  );
+  for (const [index, comparison] of found.entries()) {
+    expectFigures({ units: comparison?.wouldSettle?.units }, expected[index] ?? []);
+  }
+});

@@ -106,6 +106,21 @@ test('every figure of means of units agrees with R', async () => {
   }
 });
 
+test('the number of units that would settle a difference of means agrees with R', async () => {
+  const trials = fc.sample(fc.record({ packet: unitsOfPlants(2, 5), jar: unitsOfPlants(2, 5) }), {
+    numRuns: 12,
+    seed: 20274,
+  });
+  const expected = await rFigures(
+    'analysis.R',
+    trials.map(({ packet, jar }) => `units_needed_mean(5, ${meansInR(jar)}, ${meansInR(packet)})`),
+  );
+  for (const [index, trial] of trials.entries()) {
+    const comparison = find(analyse(heightTrial([trial])).results[0], 'lot0');
+    expectFigures({ units: comparison?.wouldSettle?.units }, expected[index] ?? []);
+  }
+});
+
 test('likeness of plants within units and their spread agree with R', async () => {
   const groups = fc.sample(unitsOfPlants(2, 5), { numRuns: 40, seed: 20266 });
   const expected = await rFigures(

@@ -200,3 +200,30 @@ time_to <- function(day, total, share) {
 }
 mean_time <- function(day, total) sum(diff(c(0, total)) * day) / max(total)
 maguire <- function(day, total, sown) sum(diff(c(0, total)) / day) / sown * 100
+
+# Methods 2, k = 1 in either group: seeds only, with the correlation at which the interval takes in zero.
+germination_single <- function(t, c, margin) {
+  xt <- sum(t$x); nt <- sum(t$n); xc <- sum(c$x); nc <- sum(c$n)
+  z <- qnorm(0.975)
+  at <- function(rho) newcombe(xt / nt, nt / (1 + (nt - 1) * rho), xc / nc, nc / (1 + (nc - 1) * rho), z)
+  clear <- function(rho) if (xt / nt >= xc / nc) at(rho)[1] else -at(rho)[2]
+  rho <- if (clear(0) <= 0 || clear(1) > 0) NA else uniroot(clear, c(0, 1), tol = 1e-14)$root
+  seeds <- (nt + nc) / (length(t$x) + length(c$x))
+  c(100 * (xt / nt - xc / nc), 100 * at(0), 100 * newcombe(xt / nt, nt, xc / nc, nc, qnorm(0.95)),
+    effects(xt, nt, xc, nc), rho, units_needed(margin, (xc + 0.5) / (nc + 1), seeds, 2))
+}
+
+# The fewest units a treatment with which a difference (points) would be shown, by trying them one after another.
+units_needed <- function(points, p0, seeds, phi, nu = function(k) 2 * k - 1) {
+  for (k in 2:1000) {
+    found <- detectable_share(k * seeds, k * seeds, p0, phi, nu(k))
+    if (!is.na(found) && found <= points) return(k)
+  }
+  NA
+}
+
+units_needed_mean <- function(difference, t, c) {
+  sd <- sqrt(((length(t) - 1) * var(t) + (length(c) - 1) * var(c)) / (length(t) + length(c) - 2))
+  for (k in 2:1000) if (power.t.test(k, difference, sd, strict = TRUE)$power >= 0.8) return(k)
+  NA
+}
