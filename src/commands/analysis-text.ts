@@ -55,7 +55,9 @@ function lotLines(words: Words, trial: Trial, result: Result, lot: string): stri
 
 function groupName(words: Words, trial: Trial, { treatment, stored }: Group): string {
   const label = words.treatmentLabel(trial, treatment);
-  return stored === null ? label : `${label}, ${words.quantity(stored, 'years')}`;
+  if (stored === null) return label;
+  const years = Number.isInteger(stored) ? words.counted(stored, 'year') : words.quantity(stored, 'years');
+  return `${label}, ${years}`;
 }
 
 function estimateText(words: Words, { unit }: Result, { estimate, count, seeds }: Group): string {
