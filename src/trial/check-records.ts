@@ -1,7 +1,7 @@
 import { checkSowings } from './check-sowings.ts';
 import { WHOLE_FILE } from './file-problems.ts';
 import type { FolderProblems } from './folder-problems.ts';
-import { columnName } from './outcomes-of.ts';
+import { columnName } from './column-name.ts';
 import type { Tables } from './read-tables.ts';
 import type { TrialYaml } from './read-trial-yaml.ts';
 import { sha256Hex } from './sha256-hex.ts';

@@ -1,3 +1,4 @@
+import { columnName } from './column-name.ts';
 import type { TrialFile } from './read-trial-yaml.ts';
 import type { Outcome } from './trial.ts';
 
@@ -17,9 +18,4 @@ export function outcomesOf(given: TrialFile['outcomes']): Outcome[] {
     primary: index === primary,
     pool: pool ?? false,
   }));
-}
-
-/** A heading without its unit: `height (mm)` -> `height`. */
-export function columnName(written: string): string {
-  return written.replace(/ ?[([][^()[\]]*[)\]]$/, '');
 }

@@ -303,9 +303,8 @@ test('a long lots.yaml is read in reasonable time, with repeated keys named', ()
   `);
 });
 test('rows that end before columns that may be empty are read, and said once', () => {
-  expect(
-    said({ 'counts.csv': 'sowing,day,germinated,dead,note\ns01,5,1,0,wet\ns02,5,1\ns03,5,1,0\ns04,5,1\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing,day,germinated,dead,note\ns01,5,1,0,wet\ns02,5,1\ns03,5,1,0\ns04,5,1\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:3:1: this row and 2 more end before the last column, here before "dead"; what is missing was read as empty
       notice: Spreadsheets do this where the last cells are empty; if they are not, save the table again as CSV."
   `);
@@ -315,9 +314,8 @@ test('rows that end before columns that may be empty are read, and said once', (
     trials/leek/counts.csv:3:5 day 8: the cell is empty and was read as not checked, which is not zero
       notice: Write 0 where nothing had come up, or NC where it was not checked."
   `);
-  expect(
-    said({ 'counts.csv': 'sowing,day,germinated,dead\ns01,5,1,0\ns02,1\ns03,5,1,0\ns04,5,1,0\n' }),
-  ).toMatchInlineSnapshot(`
+  expect(said({ 'counts.csv': 'sowing,day,germinated,dead\ns01,5,1,0\ns02,1\ns03,5,1,0\ns04,5,1,0\n' }))
+    .toMatchInlineSnapshot(`
     "trials/leek/counts.csv:3:1: this row has 2 cells and there are 4 headings
       error: Give every column its cell, also the empty ones, or save the table again from a spreadsheet."
   `);

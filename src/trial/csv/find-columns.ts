@@ -5,7 +5,9 @@ import { nearest } from '../text/nearest.ts';
 import { readUnit, type Unit } from '../text/read-unit.ts';
 import { shown } from '../text/shown.ts';
 import { settleShortRows } from './settle-short-rows.ts';
-import { headingRowBelow, isSecondHeadingRow } from './heading-row-below.ts';
+import { headingRowBelow } from './heading-row-below.ts';
+import { isNumeric } from './is-numeric.ts';
+import { isSecondHeadingRow } from './is-second-heading-row.ts';
 import { headingUnit } from './heading-unit.ts';
 import type { RowsKind } from './read-rows.ts';
 import { refuseRepeatedHeadings } from './refuse-repeated-headings.ts';
@@ -71,14 +73,6 @@ export function findColumns(table: Table, kind: RowsKind<z.ZodObject>): Columns 
     units: unitsOf(table, kind, known),
     rows: settleShortRows(second ? others : table.rows, lastIndex, headings, report),
   };
-}
-
-/** Whether a column holds numbers: its field says so in its description for JSON Schema. */
-export function isNumeric(schema: z.core.$ZodType): boolean {
-  const type = z.globalRegistry.get(schema as z.ZodType)?.type;
-  if (type === 'number' || type === 'integer') return true;
-  const wrapped = schema instanceof z.ZodOptional || schema instanceof z.ZodNullable;
-  return wrapped && isNumeric(schema.def.innerType);
 }
 
 const TWO_LINES = {

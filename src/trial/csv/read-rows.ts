@@ -6,7 +6,8 @@ import { isMissing } from '../text/is-missing.ts';
 import { plainText } from '../text/plain-text.ts';
 import type { Unit } from '../text/read-unit.ts';
 import { decimalMark } from './decimal-mark.ts';
-import { findColumns, isNumeric, type Columns } from './find-columns.ts';
+import { findColumns, type Columns } from './find-columns.ts';
+import { isNumeric } from './is-numeric.ts';
 import type { Heading, Table, TableRow } from './table.ts';
 
 /** What a table's columns are. */

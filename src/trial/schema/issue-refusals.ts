@@ -3,7 +3,8 @@ import type { Refusal } from '../refusal.ts';
 import { didYouMean } from '../text/did-you-mean.ts';
 import { nearest } from '../text/nearest.ts';
 import { shown } from '../text/shown.ts';
-import { schemaAt, unwrap } from './schema-at.ts';
+import { schemaAt } from './schema-at.ts';
+import { unwrap } from './unwrap.ts';
 
 // Under a strict content policy zod must not compile schemas at run time.
 z.config({ jitless: true });

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { unwrap } from './unwrap.ts';
 
 /**
  * The part of a schema that a path leads to, wrappers (optional, nullable, default, transform) taken off where
@@ -17,14 +18,6 @@ export function schemaAt(schema: z.core.$ZodType, path: readonly PropertyKey[]):
   }
   const next = child(inner, key);
   return next && schemaAt(next, rest);
-}
-
-/** Takes optional, nullable, default and transform off a schema. */
-export function unwrap(schema: z.core.$ZodType): z.core.$ZodType {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
-    return unwrap(schema.def.innerType);
-  }
-  return schema instanceof z.ZodPipe ? unwrap(schema.def.in) : schema;
 }
 
 function child(schema: z.core.$ZodType, key: PropertyKey): z.core.$ZodType | undefined {

@@ -6,11 +6,6 @@ import { shown } from '../text/shown.ts';
 /** When a column of the wide layout was counted: a day after sowing or a date. */
 export type CountDay = { readonly day: number } | { readonly date: string };
 
-/** Whether a heading means a count day, well written or not: `day 3`, `2026-04-07`, `3`, `d3`, `3/4/26`. */
-export function isDayHeading({ name }: Heading): boolean {
-  return /^(day|d|t|tag)? ?-?\d/.test(name);
-}
-
 /** The count day of a heading, or null where it is not well written, which is reported. */
 export function countDay(heading: Heading, decimalComma: boolean, report: FileProblems): CountDay | null {
   const text = decimalComma ? heading.name.replace(/,(?=\d+$)/, '.') : heading.name;

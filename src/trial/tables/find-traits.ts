@@ -1,7 +1,6 @@
 import type { Heading, Table } from '../csv/table.ts';
 import { isMissing } from '../text/is-missing.ts';
 import { plainText } from '../text/plain-text.ts';
-import { readUnit, UNIT_NAMES } from '../text/read-unit.ts';
 import { shown } from '../text/shown.ts';
 
 /**
@@ -27,17 +26,4 @@ export function findTraits(table: Table, further: readonly Heading[], wanted: Re
     });
   }
   return traits;
-}
-
-/** Unit of a trait as written everywhere; one that is not known is kept as it stands, and said. */
-export function traitUnit({ unit, label, place }: Heading, { report }: Table): string | null {
-  if (unit === null || unit === '') return null;
-  const known = readUnit(unit);
-  if (known) return known.name;
-  report.warning(place, {
-    rule: 'unknown-unit',
-    message: `the unit ${shown(unit)} of ${shown(label)} is not known here; it is printed as it stands`,
-    remedy: `Units understood: ${UNIT_NAMES.join(', ')}.`,
-  });
-  return unit;
 }

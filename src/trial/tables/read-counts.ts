@@ -5,10 +5,11 @@ import type { FileProblems } from '../file-problems.ts';
 import { countsRow } from '../schema/counts.ts';
 import type { ReadAs } from '../trial.ts';
 import { categoriesOf, type Check } from './check.ts';
-import { isDayHeading } from './count-day.ts';
+import { isDayHeading } from './is-day-heading.ts';
 import { readWideCounts } from './read-wide-counts.ts';
 import { readAsOf } from './read-as-of.ts';
-import { hasWhen, rowDay } from './row-day.ts';
+import { hasWhen } from './has-when.ts';
+import { rowDay } from './row-day.ts';
 import { rowSowing } from './row-sowing.ts';
 import type { SowingNames } from './sowing-names.ts';
 

@@ -5,7 +5,7 @@ import { eventsRow } from '../schema/events.ts';
 import type { Event, ReadAs } from '../trial.ts';
 import { eventOf } from './event-of.ts';
 import { readAsOf } from './read-as-of.ts';
-import { hasWhen } from './row-day.ts';
+import { hasWhen } from './has-when.ts';
 import { rowSowing } from './row-sowing.ts';
 import type { SowingNames } from './sowing-names.ts';
 

@@ -5,7 +5,8 @@ import { fatesRow } from '../schema/fates.ts';
 import { categoriesOf, type Check } from './check.ts';
 import { readAsOf } from './read-as-of.ts';
 import type { ReadChecks } from './read-counts.ts';
-import { hasWhen, rowDay } from './row-day.ts';
+import { hasWhen } from './has-when.ts';
+import { rowDay } from './row-day.ts';
 import { rowSowing } from './row-sowing.ts';
 import type { SowingNames } from './sowing-names.ts';
 

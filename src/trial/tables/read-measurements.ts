@@ -5,11 +5,13 @@ import type { FileProblems } from '../file-problems.ts';
 import { measurementsCell, measurementsRow } from '../schema/measurements.ts';
 import { shown } from '../text/shown.ts';
 import type { Measurement, ReadAs, Trait } from '../trial.ts';
-import { findTraits, traitUnit } from './find-traits.ts';
+import { findTraits } from './find-traits.ts';
 import { readAsOf } from './read-as-of.ts';
-import { hasWhen, rowDay } from './row-day.ts';
+import { hasWhen } from './has-when.ts';
+import { rowDay } from './row-day.ts';
 import { rowSowing } from './row-sowing.ts';
 import type { SowingNames } from './sowing-names.ts';
+import { traitUnit } from './trait-unit.ts';
 
 export interface Measurements {
   readonly traits: readonly Trait[];

@@ -6,10 +6,9 @@ import { sowingsRow } from '../schema/sowings.ts';
 import { shown } from '../text/shown.ts';
 import { unknownName } from '../text/unknown-name.ts';
 import { unknownTreatment } from '../text/unknown-treatment.ts';
-import type { ReadAs, Sowing } from '../trial.ts';
+import type { ReadAs } from '../trial.ts';
 import type { TrialContext } from '../trial-context.ts';
 import { readAsOf } from './read-as-of.ts';
-import { seedsSown } from './seeds-sown.ts';
 
 type SowingRow = ReadRow<z.infer<typeof sowingsRow>>;
 
@@ -82,39 +81,4 @@ function checkReferences(row: SowingRow, report: FileProblems, { lots, treatment
   if (treatment && treatments && !treatments.has(treatment)) {
     report.error(row.place('treatment'), unknownTreatment(treatment, treatments));
   }
-}
-
-/**
- * The sowings of the trial, once it is settled which treatment each had.
- *
- * @param treatmentOf treatment by sowing id; without an entry where none is known
- */
-export function sowingsOf(
-  { rows }: SowingsTable,
-  treatmentOf: ReadonlyMap<string, string>,
-  report: FileProblems,
-  context: TrialContext,
-): Sowing[] {
-  return rows.flatMap((row) => {
-    if (!row.data) return [];
-    const { sowing: id, lot, batch, tray, block, position, label, sown, stored, mass, soak } = row.data;
-    const treatment = treatmentOf.get(id) ?? null;
-    const inherited = treatment === null ? null : (context.treatments?.get(treatment)?.soakHours ?? null);
-    return {
-      id,
-      lot,
-      treatment,
-      ...seedsSown(row, report, context.lots?.get(lot) ?? null, context.lots === null),
-      batch: batch ?? null,
-      tray: tray ?? null,
-      block: block ?? null,
-      position: position ?? null,
-      label: label ?? null,
-      sown: sown ?? context.sown,
-      stored: stored ?? null,
-      mass: mass ?? null,
-      soakHours: soak ?? inherited,
-      line: row.line,
-    };
-  });
 }

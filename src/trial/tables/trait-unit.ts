@@ -1,0 +1,16 @@
+import type { Heading, Table } from '../csv/table.ts';
+import { readUnit, UNIT_NAMES } from '../text/read-unit.ts';
+import { shown } from '../text/shown.ts';
+
+/** Unit of a trait as written everywhere; one that is not known is kept as it stands, and said. */
+export function traitUnit({ unit, label, place }: Heading, { report }: Table): string | null {
+  if (unit === null || unit === '') return null;
+  const known = readUnit(unit);
+  if (known) return known.name;
+  report.warning(place, {
+    rule: 'unknown-unit',
+    message: `the unit ${shown(unit)} of ${shown(label)} is not known here; it is printed as it stands`,
+    remedy: `Units understood: ${UNIT_NAMES.join(', ')}.`,
+  });
+  return unit;
+}
