@@ -50,7 +50,8 @@ function pathOf(args: readonly string[]): { readonly name: string } | 'help' | n
 
 function reportOf({ trial, figures, files, differences }: Recheck): string {
   if (files.length + differences.length === 0) {
-    return `${trial}: all ${figures} figures agree, and every file has its published digest.\n`;
+    const found = figures === 0 ? 'nothing is compared before the last count' : `all ${figures} figures agree`;
+    return `${trial}: ${found}, and every file has its published digest.\n`;
   }
   const lines = [
     ...files.map(({ file, message }) => `  ${file} ${message}`),

@@ -12,6 +12,7 @@ import { zipOf } from '../archive/zip-of.ts';
 import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysisJson } from './analysis-json.ts';
+import { peopleNamed } from './people-named.ts';
 
 /** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
 const R_SCRIPT = 'src/archive/analysis.R';
@@ -47,7 +48,7 @@ export async function publishedFiles(
   const files = [
     ...(await rawFiles(folder, told)),
     made('lots.yaml', stringify(Object.fromEntries(trial.lots.map(lotYaml)))),
-    made('people.yaml', stringify(Object.fromEntries(trial.authors.map(personYaml)))),
+    made('people.yaml', stringify(Object.fromEntries((await peopleNamed(folder, trial, site)).map(personYaml)))),
     ...tablesOf(told).map(({ name, text, table }) => made(name, text, table)),
     made('analysis.R', await readFile(resolve(R_SCRIPT))),
     made('analysis.json', analysisJson(told === trial ? analysis : publishedAnalysis(told, site.language))),

@@ -65,3 +65,26 @@ test('a file that changed since it was analysed is not published', async () => {
     'counts.csv of test changed',
   );
 });
+
+test('people with a role but no authorship are published too, from the site and from the trial itself', async () => {
+  writeFileSync(join(folder, 'counts.csv'), 'abc');
+  writeFileSync(join(folder, 'people.yaml'), 'jo:\n  name: Jo of the trial\n');
+  const person = { id: 'lu', name: 'Lu of the site', affiliation: null, orcid: null, url: null };
+  const helped = {
+    ...trial,
+    roles: { mara: ['planned'], jo: ['counted'], lu: ['sowed'] },
+    inputs: [...trial.inputs, { file: 'people.yaml', sha256: '', bytes: 1 }],
+  };
+  const site = { ...DEFAULT_SITE, people: { lu: person, nobody: { ...person, id: 'nobody' } } };
+  const files = await publishedFiles(folder, helped, makeAnalysis(), site);
+  const people = files.find(({ name }) => name === 'people.yaml');
+  expect(Buffer.from(people?.bytes ?? []).toString()).toMatchInlineSnapshot(`
+    "mara:
+      name: Mara
+    jo:
+      name: Jo of the trial
+    lu:
+      name: Lu of the site
+    "
+  `);
+});
