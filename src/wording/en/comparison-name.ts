@@ -1,6 +1,6 @@
 import type { Comparison } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { label } from './label.ts';
+import { label } from '../label.ts';
 import { lotName } from './lot-name.ts';
 import { storedName } from './stored-name.ts';
 

@@ -5,7 +5,7 @@ import { germination } from './findings/germination.ts';
 import { means } from './findings/means.ts';
 import { saying } from './findings/saying.ts';
 import { lotName } from './lot-name.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 import { storedText } from './stored-text.ts';
 
 /**

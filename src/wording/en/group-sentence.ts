@@ -2,7 +2,7 @@ import type { Group, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { digitsFor } from '../digits-for.ts';
 import { shareText } from './findings/share-text.ts';
-import { label } from './label.ts';
+import { label } from '../label.ts';
 import { lotName } from './lot-name.ts';
 import { number } from './number.ts';
 import { quantity } from './quantity.ts';

@@ -1,5 +1,5 @@
 import type { Trial } from '../../trial/trial.ts';
-import { label } from './label.ts';
+import { label } from '../label.ts';
 
 /**
  * A label in front of a noun: "Sealed jar seed", "“Sealed jar with silica gel in the fridge” seed",

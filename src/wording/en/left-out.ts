@@ -1,14 +1,13 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { amount } from '../amount.ts';
-import { digitsFor } from '../digits-for.ts';
+import { leftOutFigures } from '../left-out-figures.ts';
 import { leftOutOf } from '../left-out-of.ts';
 import { differenceText } from './difference-text.ts';
 import { differenceWords } from './difference-words.ts';
 import { leftOutReason } from './left-out-reason.ts';
 import { list } from './list.ts';
 import { rangeText } from './range-text.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 import { verdictPhrase } from './verdict-phrase.ts';
 import { unitWord } from './unit-word.ts';
 
@@ -23,20 +22,13 @@ export function leftOut(trial: Trial, result: Result, comparison: Comparison): r
   return second === null ? [first] : [first, second];
 }
 
-function withThem(result: Result, { withLeftOut, verdict, estimate }: Comparison, them: string): string | null {
-  if (withLeftOut?.estimate == null) return null;
+function withThem(result: Result, comparison: Comparison, them: string): string | null {
+  const figures = leftOutFigures(result, comparison);
+  if (figures === null) return null;
+  const { estimate, limits, change } = figures;
   const words = differenceWords(result.measure, result.column, result.unit);
-  const { lower, upper } = withLeftOut.interval ?? { lower: null, upper: null };
-  const whole = lower !== null && upper !== null;
-  const digits = digitsFor(result.measure, result.unit, whole ? upper - lower : Math.abs(withLeftOut.estimate));
-  const round = (value: number) => amount(value, digits, result.matters);
-  const range = whole ? ` (${rangeText(round(lower), round(upper), { ...words, after: '' })})` : '';
-  const turned = Math.sign(withLeftOut.estimate) !== Math.sign(estimate ?? 0) && withLeftOut.verdict !== 'unclear';
-  const change =
-    withLeftOut.verdict !== verdict
-      ? `changes to “${verdictPhrase(withLeftOut.verdict)}”`
-      : turned && (verdict === 'different' || verdict === 'matters')
-        ? 'turns round'
-        : 'does not change';
-  return `With ${them} in: ${differenceText(round(withLeftOut.estimate), words)}${range}. The finding ${change}.`;
+  const range = limits === null ? '' : ` (${rangeText(limits.lower, limits.upper, { ...words, after: '' })})`;
+  const changes =
+    change === null ? 'does not change' : change === 'turned' ? 'turns round' : `changes to “${verdictPhrase(change)}”`;
+  return `With ${them} in: ${differenceText(estimate, words)}${range}. The finding ${changes}.`;
 }

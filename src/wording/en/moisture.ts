@@ -1,11 +1,12 @@
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { moistureFacts, type MoistureFacts, type Span } from '../moisture-facts.ts';
+import { roundedSpan } from '../rounded-span.ts';
 import { counted } from './counted.ts';
 import { labelled } from './labelled.ts';
 import { lotName } from './lot-name.ts';
 import { number } from './number.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 
 /** Water lost and moisture, one paragraph a lot and treatment. Ranges are rounded outwards. */
 export const moisture = (trial: Trial, analysis: Analysis): readonly string[] =>
@@ -37,9 +38,8 @@ function moistureText(seed: string, { lost, before, after, afterAllowed }: Moist
   return `${it}${verb} ${percent(nearest(after))}${was} (of its whole mass${allowed}).`;
 }
 
-const step = (value: number, round: (value: number) => number) => round(Number((value * 10).toFixed(6))) / 10;
-const nearest = ({ lower, upper }: Span): Span => ({ lower: step(lower, Math.round), upper: step(upper, Math.round) });
-const outward = ({ lower, upper }: Span): Span => ({ lower: step(lower, Math.floor), upper: step(upper, Math.ceil) });
+const nearest = (span: Span): Span => roundedSpan(span, 'nearest');
+const outward = (span: Span): Span => roundedSpan(span, 'outward');
 
 const percent = ({ lower, upper }: Span): string =>
   lower === upper ? `${number(lower, 1)} %` : `${number(lower, 1)} to ${number(upper, 1)} %`;

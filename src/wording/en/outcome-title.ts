@@ -1,7 +1,7 @@
 import type { Result } from '../../analysis/analysis.ts';
 import { measureName } from './measure-name.ts';
 import { number } from './number.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 
 /** "Came up by day 14", "Day by which half were up", "Height on day 21". */
 export function outcomeTitle({ measure, column, day, days }: Result): string {

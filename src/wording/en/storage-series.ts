@@ -2,10 +2,10 @@ import type { Analysis, Group, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { counted } from './counted.ts';
 import { shareText } from './findings/share-text.ts';
-import { label } from './label.ts';
+import { label } from '../label.ts';
 import { list } from './list.ts';
 import { lotName } from './lot-name.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 import { storedText } from './stored-text.ts';
 import { unitWord } from './unit-word.ts';
 

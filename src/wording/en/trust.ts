@@ -9,7 +9,7 @@ import { list } from './list.ts';
 import { lotName } from './lot-name.ts';
 import { labelled } from './labelled.ts';
 import { planChangesCounted } from './plan-changes-counted.ts';
-import { sentence } from './sentence.ts';
+import { sentence } from '../sentence.ts';
 import { unitsOfEach } from './findings/units-of-each.ts';
 import { unitWord } from './unit-word.ts';
 

@@ -16,7 +16,7 @@ import { headline } from './headline.ts';
 import { impression } from './impression.ts';
 import { inShort } from './in-short.ts';
 import { intervalName } from './interval-name.ts';
-import { label } from './label.ts';
+import { label } from '../label.ts';
 import { leftOut } from './left-out.ts';
 import { leftOutReason } from './left-out-reason.ts';
 import { list } from './list.ts';

@@ -5,7 +5,7 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { planChangeText } from '../plan-change-text.ts';
 import { planChangesCounted } from '../plan-changes-counted.ts';
-import { sentence } from '../sentence.ts';
+import { sentence } from '../../sentence.ts';
 import { leftOutText } from './left-out-text.ts';
 import type { CaveatTexts } from './telling.ts';
 

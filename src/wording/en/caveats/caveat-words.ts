@@ -4,7 +4,8 @@ import { lotName } from '../lot-name.ts';
 import { caution } from './caution.ts';
 import { note } from './note.ts';
 import { serious } from './serious.ts';
-import { telling, type CaveatText, type CaveatTexts } from './telling.ts';
+import type { CaveatText } from '../../caveat-templates.ts';
+import { telling, type CaveatTexts } from './telling.ts';
 
 const TEXTS: CaveatTexts<CaveatId> = { ...serious, ...caution, ...note };
 

@@ -4,8 +4,9 @@ import { counted } from '../counted.ts';
 import { leftOutReason } from '../left-out-reason.ts';
 import { list } from '../list.ts';
 import { verdictPhrase } from '../verdict-phrase.ts';
-import { sentence } from '../sentence.ts';
-import type { CaveatText, Telling } from './telling.ts';
+import { sentence } from '../../sentence.ts';
+import type { CaveatText } from '../../caveat-templates.ts';
+import type { Telling } from './telling.ts';
 
 /** What was left out, why, and what becomes of the finding with it in. */
 export function leftOutText({ sowings, verdicts }: Evidence['sowings-left-out'], { label, tray }: Telling): CaveatText {

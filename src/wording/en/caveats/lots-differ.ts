@@ -1,7 +1,8 @@
 import type { Evidence } from '../../../analysis/caveats/evidence.ts';
 import { difference } from '../difference.ts';
 import { list } from '../list.ts';
-import type { CaveatText, Telling } from './telling.ts';
+import type { CaveatText } from '../../caveat-templates.ts';
+import type { Telling } from './telling.ts';
 
 /** The lots do not agree about the difference. */
 export function lotsDiffer({ estimates }: Evidence['lots-differ'], { lot, analysis, caveat }: Telling): CaveatText {

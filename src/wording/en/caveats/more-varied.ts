@@ -1,8 +1,9 @@
 import type { Evidence } from '../../../analysis/caveats/evidence.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
-import { sentence } from '../sentence.ts';
-import type { CaveatText, Telling } from './telling.ts';
+import { sentence } from '../../sentence.ts';
+import type { CaveatText } from '../../caveat-templates.ts';
+import type { Telling } from './telling.ts';
 
 /** Trays of a kind differ beyond seed luck: what to look for, and where. */
 export function moreVaried({ ranges }: Evidence['more-varied-than-luck'], { trays, tray }: Telling): CaveatText {

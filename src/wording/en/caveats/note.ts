@@ -2,7 +2,7 @@ import { counted } from '../counted.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
-import { sentence } from '../sentence.ts';
+import { sentence } from '../../sentence.ts';
 import { shareText } from '../findings/share-text.ts';
 import { changesText } from './changes-text.ts';
 import { lotsDiffer } from './lots-differ.ts';

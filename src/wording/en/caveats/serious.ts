@@ -2,7 +2,7 @@ import type { Apart } from '../../../analysis/caveats/evidence.ts';
 import { date } from '../date.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
-import { sentence } from '../sentence.ts';
+import { sentence } from '../../sentence.ts';
 import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats under which a cause is never claimed. */

@@ -1,21 +1,13 @@
 import type { Analysis, Caveat, CaveatId, UnitKind } from '../../../analysis/analysis.ts';
-import type { Evidence } from '../../../analysis/caveats/evidence.ts';
 import type { Trial } from '../../../trial/trial.ts';
-import { label } from '../label.ts';
+import type { CaveatTemplates } from '../../caveat-templates.ts';
+import { label } from '../../label.ts';
 import { labelled } from '../labelled.ts';
 import { lotName } from '../lot-name.ts';
 import { unitWord } from '../unit-word.ts';
 
-/** A caveat's two texts: the clause after "because", and the full sentence. */
-export interface CaveatText {
-  readonly reason: string;
-  readonly sentence: string;
-}
-
-/** Templates by caveat, each given its own evidence. */
-export type CaveatTexts<Id extends CaveatId> = {
-  readonly [Key in Id]: (evidence: Evidence[Key], tell: Telling) => CaveatText;
-};
+/** Templates by caveat, each given its own evidence and the English words. */
+export type CaveatTexts<Id extends CaveatId> = CaveatTemplates<Id, Telling>;
 
 /** What the templates of caveats are filled with. */
 export interface Telling {

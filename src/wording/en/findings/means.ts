@@ -1,4 +1,4 @@
-import { sentence } from '../sentence.ts';
+import { sentence } from '../../sentence.ts';
 import { averagesText } from './averages-text.ts';
 import { claimText } from './claim-text.ts';
 import { findingRest } from './finding-rest.ts';

@@ -4,7 +4,7 @@ import { finding, type Facts } from '../../finding.ts';
 import { differenceWords, type DifferenceWords } from '../difference-words.ts';
 import { differenceText } from '../difference-text.ts';
 import { inUnit } from '../in-unit.ts';
-import { label } from '../label.ts';
+import { label } from '../../label.ts';
 import { labelled } from '../labelled.ts';
 import { number } from '../number.ts';
 import { rangeText } from '../range-text.ts';

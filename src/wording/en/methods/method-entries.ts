@@ -1,6 +1,6 @@
 import type { MethodId } from '../../method-ids.ts';
 import { means } from './means.ts';
-import type { MethodEntry } from './method-entry.ts';
+import type { MethodEntry } from '../../method-entry.ts';
 import { shares } from './shares.ts';
 import { sureness } from './sureness.ts';
 

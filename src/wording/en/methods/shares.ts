@@ -1,6 +1,6 @@
 import type { MethodId } from '../../method-ids.ts';
 import { SOURCES } from '../../sources.ts';
-import type { MethodEntry } from './method-entry.ts';
+import type { MethodEntry } from '../../method-entry.ts';
 
 const S = SOURCES;
 

@@ -1,7 +1,7 @@
 import type { NoticeId } from '../../notice-ids.ts';
 import type { SpeciesNotice } from '../../species.ts';
 import { SOURCES } from '../../sources.ts';
-import type { NoticeText } from './notice-text.ts';
+import type { NoticeText } from '../../notice-text.ts';
 
 const { badBugBook, cfr112, fdaSprouts, gardening, nacmcf } = SOURCES;
 const fromMemory = { text: 'General knowledge of poisonous plants', url: null, read: false };

@@ -1,7 +1,7 @@
 import type { Hazard } from '../../../trial/trial.ts';
 import type { SpeciesNotice } from '../../species.ts';
 import { SOURCES } from '../../sources.ts';
-import type { NoticeText } from './notice-text.ts';
+import type { NoticeText } from '../../notice-text.ts';
 
 const S = SOURCES;
 const safety = { text: 'General knowledge of safe handling', url: null, read: false };

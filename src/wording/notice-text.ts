@@ -1,4 +1,4 @@
-import type { Source } from '../../words.ts';
+import type { Source } from './words.ts';
 
 /** A notice's own words; the closing sentence that all of them share is added where they are put together. */
 export interface NoticeText {

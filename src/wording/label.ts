@@ -1,4 +1,4 @@
-import type { Trial } from '../../trial/trial.ts';
+import type { Trial } from '../trial/trial.ts';
 
 /** A treatment's label as its author wrote it; its id where there is none. */
 export const label = (trial: Trial, treatment: string): string =>
