@@ -22,7 +22,8 @@ export const print = {
   'print.qr': 'QR-Code der Adresse {address}',
   'print.moreFindings': '{comparisons} mehr: siehe „{table}“.',
   'print.digestTitle': 'Saatversuche, gesät {year}',
-  'print.digestIntro': '{trials}. Jeder Kasten sagt, was gefragt wurde, was sich zeigte und wie sicher das ist; die Adresse führt zum ganzen Bericht mit allen Zahlen.',
+  'print.digestIntro':
+    '{trials}. Jeder Kasten sagt, was gefragt wurde, was sich zeigte und wie sicher das ist; die Adresse führt zum ganzen Bericht mit allen Zahlen.',
   'print.contents': 'In diesem Heft',
   'print.madeBy': 'Berechnet mit Fairsown {version} aus den im Bericht genannten Dateien.',
 
