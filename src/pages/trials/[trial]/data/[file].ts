@@ -1,7 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { publishedFiles } from '../../../../files/published-files.ts';
-import { trialFolder } from '../../../../files/trial-folder.ts';
+import { keptFiles } from '../../../../files/kept-files.ts';
 import { currentSite } from '../../../../report/current-site.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -17,7 +16,7 @@ export const getStaticPaths = (async () => {
   const trials = await getCollection('trials');
   const { site } = await currentSite();
   const paths = trials.map(async ({ id, data: { trial, analysis } }) => {
-    const files = await publishedFiles(trialFolder(id), trial, analysis, site);
+    const files = await keptFiles(trial, analysis, site);
     return files.map(({ name, bytes }) => ({ params: { trial: id, file: name }, props: { bytes } }));
   });
   return (await Promise.all(paths)).flat();
