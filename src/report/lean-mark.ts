@@ -1,0 +1,115 @@
+/** One line, shape or word of a chart. */
+export interface Mark {
+  /** Attributes that say what it looks like: ` stroke="red"`. */
+  readonly look: string;
+  /** Where it is, as a path; empty for words and discs. */
+  readonly path: string;
+  /** One path for several looks as many do: always, or where all run one way and cannot cross; null: never. */
+  readonly joins: 'always' | 'across' | 'down' | null;
+  tag(look: string): string;
+}
+
+type Attributes = Map<string, string>;
+const PLACE = ['transform', 'd', 'x2', 'y2'];
+
+/**
+ * A mark of Vega's SVG the short way: words stand at x and y, lines and shapes are paths without a transform,
+ * discs are circles, and those that are filled with the colour of their edge, as squares, dots of a round or square pen; places with one
+ * decimal. Null where it draws nothing or is drawn some other way.
+ */
+export function markOf(tag: string): Mark | null {
+  const [, element = '', written = '', words = ''] = /^<(\w+)([^>]*?)\/?>(?:([^<]*)<\/\w+>)?$/.exec(tag) ?? [];
+  const attributes: Attributes = new Map(
+    [...written.matchAll(/ ([\w-]+)="([^"]*)"/g)].map(([, name = '', value = '']) => [name, value]),
+  );
+  const moved = /^translate\(([\d.-]+),([\d.-]+)\)$/.exec(attributes.get('transform') ?? 'translate(0,0)');
+  if (!moved) return null;
+  const [x, y] = [Number(moved[1]), Number(moved[2])];
+  if (element === 'text') return word(attributes, words, x, y);
+  if (element === 'line') return line(attributes, x, y);
+  return shape(attributes, x, y);
+}
+
+function word(attributes: Attributes, words: string, x: number, y: number): Mark {
+  const place = (x === 0 ? '' : ` x="${short(x)}"`) + (y === 0 ? '' : ` y="${short(y)}"`);
+  return { look: lookOf(attributes), path: '', joins: null, tag: (look) => `<text${look}${place}>${words}</text>` };
+}
+
+function line(attributes: Attributes, x: number, y: number): Mark {
+  const [right, down] = [Number(attributes.get('x2') ?? 0), Number(attributes.get('y2') ?? 0)];
+  const to = down === 0 ? `H${short(x + right)}` : right === 0 ? `V${short(y + down)}` : `L${short(x + right)},${short(y + down)}`; // prettier-ignore
+  const look = lookOf(attributes);
+  const joins = !look.includes('opacity') ? 'always' : down === 0 ? 'across' : right === 0 ? 'down' : null;
+  return pathMark(look, `M${short(x)},${short(y)}${to}`, joins);
+}
+
+function shape(attributes: Attributes, x: number, y: number): Mark | null {
+  const d = attributes.get('d') ?? '';
+  const look = lookOf(attributes);
+  const edge = Number(attributes.get('stroke-width') ?? 1);
+  const [fill, stroke] = [attributes.get('fill'), edge === 0 ? undefined : attributes.get('stroke')];
+  const isWhole = !look.includes('opacity');
+  const ofPen = (cap: string, size: number) =>
+    pathMark(
+      ` stroke="${fill}" stroke-width="${short(size + (stroke ? edge : 0))}" stroke-linecap="${cap}"`,
+      `M${short(x)},${short(y)}h0`,
+      'always',
+    );
+  const isOneColour = fill && isWhole && (!stroke || stroke === fill);
+  const disc = /^M([\d.]+),0A\1,\1,0,1,1,-\1,0A\1,\1,0,1,1,\1,0Z?$/.exec(d);
+  if (disc) {
+    const r = Number(disc[1]);
+    if (isOneColour) return ofPen('round', 2 * r);
+    const place = ` cx="${short(x)}" cy="${short(y)}" r="${short(r)}"`;
+    return { look, path: '', joins: null, tag: (shown) => `<circle${shown}${place}/>` };
+  }
+  const square = /^M-([\d.]+),-\1h([\d.]+)v\2h-\2Z$/.exec(d);
+  if (square && isOneColour && Math.abs(Number(square[2]) - 2 * Number(square[1])) < 0.05) {
+    return ofPen('square', Number(square[2]));
+  }
+  const joins = isWhole && (!fill || fill === stroke) ? 'always' : null;
+  const relative = /^M([\d.-]+),([\d.-]+)([a-zZ\d.,-]*)$/.exec(d);
+  if (relative) {
+    const [, left, top, rest = ''] = relative;
+    return pathMark(look, `M${short(x + Number(left))},${short(y + Number(top))}${shortened(rest)}`, joins);
+  }
+  if (x !== 0 || y !== 0) return null;
+  return pathMark(look, /^M[\d.-]+,[\d.-]+(?:L[\d.-]+,[\d.-]+)+$/.test(d) ? steps(d) : shortened(d), joins);
+}
+
+const pathMark = (look: string, path: string, joins: Mark['joins']): Mark => ({
+  look,
+  path,
+  joins,
+  tag: (shown) => `<path${shown} d="${path}"/>`,
+});
+
+/** Without what is so anyway: full opacity, strokes of no width or of one unit, dashes without gaps, words that start at their place. */
+function lookOf(attributes: Attributes): string {
+  const isBare = attributes.get('stroke-width') === '0';
+  return [...attributes]
+    .filter(([name, value]) => !PLACE.includes(name) && !isUsual(name, value) && !(isBare && name.startsWith('stroke')))
+    .map(([name, value]) => ` ${name}="${name === 'font-size' ? value.replace('px', '') : value}"`)
+    .join('');
+}
+
+const isUsual = (name: string, value: string): boolean =>
+  name.endsWith('opacity') || name === 'stroke-width'
+    ? value === '1'
+    : (name === 'stroke-dasharray' && value === '1,0') || (name === 'text-anchor' && value === 'start');
+
+/** `M0,9L4,9L4,9L4,2` -> `M0,9H4V2`. */
+function steps(path: string): string {
+  const [start = '', ...points] = shortened(path).slice(1).split('L');
+  let [x, y] = start.split(',');
+  const moves = points.map((point) => {
+    const [toX, toY] = point.split(',');
+    const move = toX === x ? (toY === y ? '' : `V${toY}`) : toY === y ? `H${toX}` : `L${point}`;
+    [x, y] = [toX, toY];
+    return move;
+  });
+  return `M${start}${moves.join('')}`;
+}
+
+const short = (number: number): string => String(Math.round(number * 10) / 10 || 0);
+const shortened = (path: string): string => path.replace(/-?\d+\.\d{2,}/g, (number) => short(Number(number)));
