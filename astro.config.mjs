@@ -7,6 +7,8 @@ import { parse } from 'yaml';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
 
+process.env.ASTRO_TELEMETRY_DISABLED = '1'; // nothing is told to anybody
+
 /** The publisher's address, from site.yaml; what is wrong with that file is said by the reader of the content. */
 function publishedAt() {
   const file = join(resolve(process.env.FAIRSOWN_CONTENT ?? 'content'), 'site.yaml');
