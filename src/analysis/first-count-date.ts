@@ -9,18 +9,19 @@ import type { Trial } from '../trial/trial.ts';
  */
 export function firstCountDate(trial: Trial): string | null {
   const sownOf = new Map(trial.sowings.map(({ id, sown }) => [id, sown]));
-  const dateOf = (sowing: string, day: number) => {
-    const sown = sownOf.get(sowing) ?? trial.sown;
-    return sown === null ? null : addDays(sown, day);
-  };
-
+  const firstDays = new Map<string, number>(); // by day 0, of which there are few
   const looks = [
     ...trial.counts.filter(({ germinated, day }) => germinated !== null && day > 0),
     ...trial.measurements.filter(({ values }) => Object.values(values).some((value) => value !== null)),
-  ].map(({ sowing, day }) => dateOf(sowing, day));
+  ];
+  for (const { sowing, day } of looks) {
+    const sown = sownOf.get(sowing) ?? trial.sown;
+    if (sown !== null) firstDays.set(sown, Math.min(day, firstDays.get(sown) ?? Infinity));
+  }
+  const looked = [...firstDays].map(([sown, day]) => addDays(sown, day));
   const weighed = trial.weighings.filter(({ stage }) => stage !== 'before').map(({ date }) => date ?? trial.sown);
 
-  return [...looks, ...weighed].filter((date) => date !== null).toSorted()[0] ?? null;
+  return [...looked, ...weighed].filter((date) => date !== null).toSorted()[0] ?? null;
 }
 
 const DAY = 86_400_000;

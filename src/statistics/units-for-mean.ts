@@ -1,4 +1,5 @@
-import { detectableMean } from './detectable-mean.ts';
+import { noncentralTCdf } from './distributions/noncentral-t.ts';
+import { tQuantile } from './distributions/t.ts';
 import { unitsToSettle } from './units-to-settle.ts';
 
 /**
@@ -12,7 +13,11 @@ import { unitsToSettle } from './units-to-settle.ts';
  * Source: methods.md 7 and 11. Checked against: R `power.t.test(strict = TRUE)`, rounded up.
  */
 export function unitsForMean(difference: number, sd: number): number | null {
-  return unitsToSettle(difference, (units) =>
-    detectableMean({ sd, control: units, treated: units, df: 2 * units - 2 }),
-  );
+  return unitsToSettle(difference, (units) => {
+    const df = 2 * units - 2;
+    const critical = tQuantile(0.975, df);
+    const ncp = difference / (sd * Math.sqrt(2 / units));
+    const power = 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
+    return power >= 0.8 ? difference : null;
+  });
 }

@@ -25,15 +25,16 @@ export function noncentralTCdf(t: number, df: number, ncp: number): number {
 
 /** Over u = log s². Steps fine enough for the density of u (sd about √(2/df)) and for the rise of Φ (2/|ncp| wide). */
 function meanOverChi(t: number, df: number, ncp: number): number {
-  const step = Math.min(Math.sqrt(2 / df), 1, 2 / (Math.abs(ncp) + 8)) / 3;
+  const step = Math.min(Math.sqrt(2 / df), 1, 2 / (Math.abs(ncp) + 8)) / 1.5;
   let mass = 0;
   let below = 0;
   const add = (u: number): boolean => {
-    const logDensity = (df / 2) * (u - Math.expm1(u)); // up to a constant, which cancels
+    const scale = Math.exp(u / 2);
+    const logDensity = (df / 2) * (u + 1 - scale * scale);
     if (logDensity < -50) return false;
     const density = Math.exp(logDensity);
     mass += density;
-    below += density * normalCdf(t * Math.exp(u / 2) - ncp);
+    below += density * normalCdf(t * scale - ncp);
     return true;
   };
   for (let k = 0; add(k * step); k++);

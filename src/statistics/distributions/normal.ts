@@ -9,7 +9,7 @@ import normal from '@stdlib/stats-base-dists-normal';
  */
 export function normalCdf(x: number): number {
   if (Number.isNaN(x)) throw new RangeError(`normalCdf needs a number, got ${x}`);
-  return normal.cdf(x, 0, 1);
+  return x > 8.3 ? 1 : normal.cdf(x, 0, 1); // beyond, 1 is the nearest double
 }
 
 /** Upper tail P(Z > x), to full relative precision where `1 - cdf` would lose it. */
