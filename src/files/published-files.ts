@@ -3,6 +3,10 @@ import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { stringify } from 'yaml';
 import type { Analysis } from '../analysis/analysis.ts';
+import { citation } from '../archive/citation.ts';
+import { citationBib } from '../archive/citation-bib.ts';
+import { citationCff } from '../archive/citation-cff.ts';
+import { citationCsl } from '../archive/citation-csl.ts';
 import { checksums } from '../archive/checksums.ts';
 import { dataPackage } from '../archive/data-package.ts';
 import type { Table } from '../archive/table.ts';
@@ -45,6 +49,8 @@ export async function publishedFiles(
   site: Site,
 ): Promise<PublishedFile[]> {
   const told = toldTrial(trial);
+  const address = `${site.base.replace(/\/$/, '')}/trials/${trial.id}/`;
+  const cited = citation(trial, site, address);
   const files = [
     ...(await rawFiles(folder, told)),
     made('lots.yaml', stringify(Object.fromEntries(trial.lots.map(lotYaml)))),
@@ -52,8 +58,10 @@ export async function publishedFiles(
     ...tablesOf(told).map(({ name, text, table }) => made(name, text, table)),
     made('analysis.R', await readFile(resolve(R_SCRIPT))),
     made('analysis.json', analysisJson(told === trial ? analysis : publishedAnalysis(told, site.language))),
+    made('CITATION.cff', citationCff(cited)),
+    made('citation.bib', citationBib(cited)),
+    made('citation.csl.json', citationCsl(cited)),
   ];
-  const address = `${site.base.replace(/\/$/, '')}/trials/${trial.id}/`;
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));
   return [...files, made(`${trial.id}.zip`, zipOf(trial.id, files))];
