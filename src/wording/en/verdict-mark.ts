@@ -1,5 +1,6 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import { findingCase } from '../finding-case.ts';
+import { isWaterLost } from '../is-water-lost.ts';
 import type { VerdictMark } from '../words.ts';
 import { differenceWords } from './difference-words.ts';
 
@@ -39,6 +40,7 @@ function direction({ measure, column, unit }: Result, up: boolean): string {
   if (measure === 'germination') return `came up ${up ? 'more' : 'less'}`;
   if (measure === 'spread') return up ? 'less even' : 'more even';
   if (measure === 'maguire') return up ? 'higher rate' : 'lower rate';
+  if (isWaterLost({ unit })) return up ? 'lost more water' : 'lost less water';
   if (measure === 'moisture') return up ? 'moister' : 'drier';
   const words = differenceWords(measure, column, unit);
   return up ? words.up : words.down;

@@ -232,3 +232,21 @@ test('grams get as many digits as their range bears', () => {
     'averaged 2.41 g and Paper packet seedlings 2.10 g: 0.31 g heavier (the data fit with 0.11 to 0.52 g heavier; ',
   );
 });
+
+test('more water lost is drier, not moister', () => {
+  const lost: Telling = {
+    estimate: 4.7,
+    lower: 4.1,
+    upper: 5.3,
+    verdict: 'different',
+    jar: group(4.9),
+    packet: group(0.2),
+  };
+  const moisture = (unit: string) => tell({ ...lost, result: { measure: 'moisture', unit, day: null } });
+  expect(moisture('% of mass lost')).toMatchInlineSnapshot(
+    `"Sealed jar seed lost 4.9 % of its mass and Paper packet seed 0.2 %: 4.7 points more (the data fit with 4.1 to 5.3 points more; 6 and 6 trays). So Sealed jar seed lost more water. No smallest difference that matters was set beforehand."`,
+  );
+  expect(moisture('% wet basis')).toMatchInlineSnapshot(
+    `"Sealed jar seed had 4.9 % moisture and Paper packet seed 0.2 %: 4.7 points more (the data fit with 4.1 to 5.3 points more; 6 and 6 trays). So Sealed jar seed was moister. No smallest difference that matters was set beforehand."`,
+  );
+});

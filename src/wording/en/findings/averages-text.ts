@@ -1,4 +1,5 @@
 import type { Group } from '../../../analysis/analysis.ts';
+import { isWaterLost } from '../../is-water-lost.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import type { Saying } from './saying.ts';
@@ -23,6 +24,7 @@ export function averagesText(s: Saying): string {
     case 'maguire':
       return `Maguire’s rate, which counts both how many came up and how fast, was ${number(treatment.estimate, 1)} for ${s.b('seed')} and ${number(control.estimate, 1)} for ${s.a('seed')}`;
     case 'moisture':
+      if (isWaterLost(s.result)) return `${s.b('seed')} lost ${b} of its mass and ${s.a('seed')} ${a}`;
       return `${s.b('seed')} had ${b} moisture and ${s.a('seed')} ${a}`;
     default: {
       const noun = survivors(s) ? 'seedlings' : s.tray(2);

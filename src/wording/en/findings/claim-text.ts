@@ -1,3 +1,4 @@
+import { isWaterLost } from '../../is-water-lost.ts';
 import type { Saying } from './saying.ts';
 import { survivors } from './survivors.ts';
 
@@ -13,6 +14,7 @@ export function claimText(s: Saying): string {
     case 'maguire':
       return `${s.b('seed')} ${s.probably}had the ${up ? 'higher' : 'lower'} rate`;
     case 'moisture':
+      if (isWaterLost(s.result)) return `${s.b('seed')} ${s.probably}lost ${up ? 'more' : 'less'} water`;
       return `${s.b('seed')} was ${s.probably}${up ? 'moister' : 'drier'}`;
     default:
       return `${survivors(s) ? s.b('seedlings') : s.b(s.tray(2))} were ${s.probably}${up ? s.words.up : s.words.down}`;

@@ -20,7 +20,8 @@ export const print = {
   'print.qr': 'QR code of the address {address}',
   'print.moreFindings': '{comparisons} more: see “{table}”.',
   'print.digestTitle': 'Seed trials sown in {year}',
-  'print.digestIntro': '{trials}. Each box says what was asked, what was found and how sure that is; the address leads to the full report with all numbers.',
+  'print.digestIntro':
+    '{trials}. Each box says what was asked, what was found and how sure that is; the address leads to the full report with all numbers.',
   'print.contents': 'In this booklet',
   'print.madeBy': 'Worked out with Fairsown {version} from the files listed in the report.',
 
