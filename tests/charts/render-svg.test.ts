@@ -40,6 +40,20 @@ test('a chart of the same kind with other data does not leak into the next', asy
   expect(await renderSvg(curves.spec, 'a')).toBe(first);
 });
 
+test('ticks and lines drawn before do not stand in front: the order is that of the data', async () => {
+  const lines = Map.groupBy(curves.spec.datasets?.['sowings'] as { line: string }[], ({ line }) => line);
+  const turned = {
+    ...curves.spec,
+    datasets: { ...curves.spec.datasets, sowings: [...lines.values()].toReversed().flat() },
+  };
+  const paths = (svg: string) => svg.match(/<path [^>]*stroke-linejoin="round"[^>]*>/g) ?? [];
+  expect(paths(first).length).toBe(lines.size);
+  expect(paths(await renderSvg(turned, 'a'))).toEqual(paths(first).toReversed());
+  const early = invent({ treatments: [['Packet', 0.5]], days: [1, 7, 30] });
+  await renderSvg(germinationCurves(early.trial, early.analysis, early.result, 'leek', words).spec, 'a');
+  expect(await renderSvg(curves.spec, 'a')).toBe(first);
+});
+
 test('drawing leaves the specification as it was', async () => {
   const before = JSON.stringify(curves.spec);
   await renderSvg(curves.spec, 'a');
