@@ -1,0 +1,61 @@
+import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
+import { tmpdir } from 'node:os';
+import type { PrintDocument } from './document.ts';
+import { faces } from './faces.ts';
+import { plainDocument } from './plain-document.ts';
+import { blocksTemplate } from './template/blocks.ts';
+import { pageTemplate } from './template/page.ts';
+
+export interface Pdf {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly pages: number;
+}
+
+/** What was set stays in Typst's memory for so many documents: trials share little but the page. */
+const KEPT_FOR = 3;
+
+let compiler: NodeCompiler | undefined;
+
+/**
+ * Sets a document as PDF/UA-1: tagged, with our own faces and nobody else's. The same document gives the same
+ * bytes on every machine.
+ *
+ * @param documents one, or several settings of the same from roomy to tight
+ * @param most the first setting with at most so many pages is taken, else the first with the fewest
+ * @throws {Error} where a document cannot be set, or would break PDF/UA-1
+ */
+export function pdfOf(documents: readonly [PrintDocument, ...PrintDocument[]], most = Infinity): Pdf {
+  compiler ??= NodeCompiler.create({
+    workspace: tmpdir(), // the template reads no file
+    fontArgs: [{ fontBlobs: faces().map(({ bytes }) => bytes) }],
+  });
+  let best: { readonly set: NodeTypstDocument; readonly title: string } | undefined;
+  for (const document of documents) {
+    const set = setDocument(compiler, document);
+    if (!best || set.numOfPages < best.set.numOfPages) best = { set, title: document.title };
+    if (set.numOfPages <= most) break;
+  }
+  if (!best) throw new RangeError('pdfOf needs a document, got none');
+  const bytes = pdfBytes(compiler, best.set, best.title);
+  compiler.evictCache(KEPT_FOR);
+  return { bytes, pages: best.set.numOfPages };
+}
+
+function setDocument(typst: NodeCompiler, document: PrintDocument): NodeTypstDocument {
+  const result = typst.compile({
+    mainFileContent: pageTemplate + blocksTemplate,
+    inputs: { doc: JSON.stringify(plainDocument(document)) },
+  });
+  if (result.result !== null) return result.result;
+  const error = result.takeError();
+  const messages = error ? typst.fetchDiagnostics(error).map(({ message }: { message: string }) => message) : [];
+  throw new Error(`“${document.title}” could not be set: ${messages.join('; ')}`);
+}
+
+function pdfBytes(typst: NodeCompiler, set: NodeTypstDocument, title: string): Uint8Array<ArrayBuffer> {
+  try {
+    return new Uint8Array(typst.pdf(set, { pdfStandard: 'ua-1' }));
+  } catch (error) {
+    throw new Error(`“${title}” would not be PDF/UA-1: ${String(error)}`, { cause: error });
+  }
+}

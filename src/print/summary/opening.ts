@@ -1,0 +1,21 @@
+import type { Block } from '../document.ts';
+import type { About } from './about.ts';
+
+/** Title, question, who and when, and, while nothing may be compared, why not. */
+export function opening({ trial, words }: About): Block[] {
+  const { ui } = words;
+  const facts = [
+    words.list(trial.authors.map(({ name, affiliation }) => (affiliation ? `${name} (${affiliation})` : name))),
+    trial.sown && `${ui['report.sown']} ${words.date(trial.sown)}`,
+    trial.finished && `${ui['report.finished']} ${words.date(trial.finished)}`,
+    words.list(trial.lots.map(({ id }) => words.lotName(trial, id))),
+  ];
+  return [
+    { kind: 'title', text: trial.title },
+    { kind: 'text', text: trial.question, style: 'question' },
+    { kind: 'text', text: facts.filter(Boolean).join(' · '), style: 'soft' },
+    ...(trial.status === 'finished'
+      ? []
+      : [{ kind: 'text', text: ui[`statusNote.${trial.status}`], style: 'strong' } as const]),
+  ];
+}

@@ -1,0 +1,48 @@
+import { differences } from '../../charts/differences.ts';
+import type { Chart } from '../../charts/chart.ts';
+import { germinationCurves } from '../../charts/germination-curves.ts';
+import { renderSvg } from '../../charts/render-svg.ts';
+import { trait } from '../../charts/trait.ts';
+import { units } from '../../charts/units.ts';
+import type { Result } from '../../analysis/analysis.ts';
+import type { About } from './about.ts';
+
+/** A chart, drawn for paper, under the name of its picture. */
+export interface DrawnChart {
+  readonly name: string;
+  readonly chart: Chart;
+  readonly svg: string;
+}
+
+export interface SummaryCharts {
+  readonly differences: readonly DrawnChart[];
+  /** A lot each: how the seed came up, or what was measured. */
+  readonly courses: readonly DrawnChart[];
+}
+
+/** The charts of the primary outcome. */
+export async function summaryCharts(about: About): Promise<SummaryCharts> {
+  const { trial, analysis, words } = about;
+  const result = analysis.results.find((found) => found.primary) ?? analysis.results[0];
+  if (!result) return { differences: [], courses: [] };
+  const compared = result.comparisons.some(({ estimate }) => estimate !== null);
+  const lots = [...new Set(result.groups.map(({ lot }) => lot))];
+  const courses = lots.map((lot) => courseOf(about, result, lot));
+  return {
+    differences: compared ? [await drawn('differences', differences(trial, analysis, result, words))] : [],
+    courses: await Promise.all(courses.map((chart, index) => drawn(`course-${index + 1}`, chart))),
+  };
+}
+
+/** Day by day where seeds were counted once; else, as in a storage series, every tray or plant. */
+function courseOf({ trial, analysis, words }: About, result: Result, lot: string): Chart {
+  const tests = [...new Set(result.groups.filter((group) => group.lot === lot).map(({ stored }) => stored))];
+  if (result.measure === 'trait') return trait(trial, analysis, result, lot, words);
+  if (result.measure === 'moisture' || tests.length > 1) return units(trial, analysis, result, lot, words);
+  return germinationCurves(trial, analysis, result, lot, words, tests[0] ?? null);
+}
+
+async function drawn(name: string, chart: Chart): Promise<DrawnChart> {
+  const svg = await renderSvg(chart.spec, name, '#fff');
+  return { name, chart, svg: svg.replace('<svg ', '<svg color="#1d2427" ') };
+}

@@ -1,0 +1,111 @@
+/** One function a kind of block, in Typst. Texts are strings throughout: none is read as markup. */
+export const blocksTemplate = String.raw`
+#let width-of(w) = if w == "auto" { auto } else if "mm" in w { w.mm * 1mm } else { w.share * 1fr }
+
+#let text-block(b) = {
+  let t = b.text
+  if b.style == "question" { block(above: 0pt, below: 1em, par(leading: .5em, text(size: 1.2em, style: "italic", t))) }
+  else if b.style == "lead" { par(text(size: 1.12em, t)) }
+  else if b.style == "label" { par(small(t)) }
+  else if b.style == "strong" { block(above: .9em, below: .45em, sticky: true, small(weight: 700, t)) }
+  else if b.style == "soft" { par(small(fill: soft-ink, t)) }
+  else if b.style == "huge" { par(text(font: sans, size: 1.9em, weight: 700, t)) }
+  else { par(t) }
+}
+
+#let facts-block(b) = small({
+  set terms(separator: [ ], hanging-indent: 0pt, spacing: .65em)
+  terms(..b.facts.map(f => terms.item(f.name, f.values.join([; ]))))
+})
+
+#let finding-block(b) = block(breakable: false, above: 1.1 * gap, below: 1.1 * gap, {
+  block(below: .55em, {
+    box(baseline: 22%, pdf.artifact(picture(b.mark, none, height: 1.35em)))
+    h(.5em)
+    small(weight: 700, b.words)
+    if b.name != none { h(.8em); small(fill: soft-ink, b.name) }
+  })
+  block(above: 0pt, if b.lead { text(size: 1.12em, b.sentence) } else { b.sentence })
+})
+
+// What stands first in a column, box or label starts at its upper edge.
+#let stack-of(parts) = { for part in parts { part } }
+
+#let cell(c) = if c == none { [] } else { c }
+
+#let table-block(b) = {
+  let boxed = b.rules == "boxes"
+  let head = b.head.map(h => text(weight: 700, h))
+  let body = table(
+    columns: b.widths.map(width-of),
+    rows: if b.row-height == 0 { auto } else { (auto,) + (b.row-height * 1mm,) * b.rows.len() },
+    align: (x, y) => (if x in b.figures { right } else { left }) + (if boxed and y > 0 { horizon } else { top }),
+    stroke: if boxed { hairline } else { (x, y) => (bottom: hairline, top: if y == 0 { hairline }) },
+    table.header(..head),
+    ..b.rows.flatten().map(cell),
+  )
+  let body = small(body, number-width: "tabular")
+  if b.caption == none { block(above: gap, below: gap, body) }
+  else {
+    show figure: set block(breakable: true)
+    show figure.caption: it => block(below: .2em, small(weight: 700, it.body))
+    figure(body, kind: table, supplement: none, numbering: none, caption: figure.caption(position: top, b.caption))
+  }
+}
+
+#let figure-block(b) = {
+  let width = if b.width == none { 100% } else { b.width * 1mm }
+  if b.title != none { block(above: gap, below: .5em, sticky: true, small(weight: 700, b.title)) }
+  figure(
+    picture(b.picture, b.alt, width: width),
+    alt: b.alt, kind: image, supplement: none, numbering: none,
+    caption: if b.caption == none { none } else { figure.caption(position: bottom, b.caption) },
+  )
+}
+
+#let render(b) = {
+  if b.kind == "title" { heading(level: 1, outlined: false, b.text) }
+  else if b.kind == "heading" { heading(level: b.level, b.text) }
+  else if b.kind == "text" { text-block(b) }
+  else if b.kind == "items" { list(..b.items) }
+  else if b.kind == "facts" { facts-block(b) }
+  else if b.kind == "finding" { finding-block(b) }
+  else if b.kind == "table" { table-block(b) }
+  else if b.kind == "figure" { figure-block(b) }
+  else if b.kind == "page" { pagebreak(weak: true) }
+  else if b.kind == "bottom" { v(1fr, weak: true) }
+  else if b.kind == "contents" { outline(title: none, depth: b.level, indent: 0pt) }
+  else if b.kind == "spread" {
+    block(above: 1.6 * gap, below: gap, grid(
+      columns: (1fr, 46mm),
+      column-gutter: 6mm,
+      stack-of(b.main.map(render)),
+      grid.cell(stroke: (left: hairline), inset: (left: 3mm), stack-of(b.beside.map(render))),
+    ))
+  }
+  else if b.kind == "columns" {
+    let first = if b.first == none { 1fr } else { b.first * 1mm }
+    block(above: gap, below: gap, grid(
+      columns: (first,) + (1fr,) * (b.columns.len() - 1),
+      column-gutter: 6mm,
+      ..b.columns.map(column => stack-of(column.map(render))),
+    ))
+  }
+  else if b.kind == "box" {
+    block(width: 100%, breakable: not b.whole, stroke: hairline, inset: 3mm, above: gap, below: gap, {
+      for inner in b.blocks { render(inner) }
+    })
+  }
+  else if b.kind == "labels" {
+    grid(
+      columns: (1fr,) * b.columns,
+      rows: b.height * 1mm,
+      stroke: (paint: rgb("#7d817a"), thickness: .4pt, dash: "dashed"),
+      inset: 2.5mm,
+      ..b.labels.map(one => { for inner in one { render(inner) } }),
+    )
+  }
+}
+
+#for b in doc.blocks { render(b) }
+`;

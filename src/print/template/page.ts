@@ -1,0 +1,55 @@
+/** The sheet of paper and the look of its text, in Typst. Reads the document as data: `doc`. */
+export const pageTemplate = String.raw`
+#let doc = json(bytes(sys.inputs.doc))
+#let base = (roomy: 10.2pt, close: 9.4pt, tight: 8.6pt).at(doc.density)
+#let gap = (roomy: 1em, close: .8em, tight: .65em).at(doc.density)
+#let ink = rgb("#1d2427")
+#let soft-ink = rgb("#4d5553")
+#let hairline = .5pt + rgb("#7d817a")
+#let others = ("Noto Sans Hebrew", "Noto Sans Arabic")
+#let serif = ("Source Serif 4", "Atkinson Hyperlegible Next") + others
+#let sans = ("Atkinson Hyperlegible Next", "Source Serif 4") + others
+
+#let small(body, ..look) = text(font: sans, size: .87em, ..look, body)
+#let running(body) = text(font: sans, size: 8pt, fill: soft-ink, body)
+#let picture(name, alt, ..size) = image(bytes(doc.pictures.at(name)), format: "svg", alt: alt, ..size)
+
+#set document(
+  title: doc.title,
+  author: doc.authors,
+  date: if doc.date == none { none } else { datetime(year: doc.date.at(0), month: doc.date.at(1), day: doc.date.at(2)) },
+)
+#set text(
+  font: serif, fallback: false, size: base, fill: ink, number-type: "lining",
+  lang: doc.language.at(0), region: doc.language.at(1), hyphenate: false,
+)
+#set par(leading: .58em, spacing: gap, justify: false)
+#set list(indent: 0pt, body-indent: .5em, spacing: .55em, marker: [–])
+#set table(stroke: none, inset: (x: 3pt, y: 2.6pt))
+#set grid(gutter: 0pt)
+#set figure(gap: .5em)
+#set page(
+  paper: if doc.paper == "letter" { "us-letter" } else { "a4" },
+  flipped: doc.turned,
+  margin: (x: 17mm, top: 19mm, bottom: 17mm),
+  header-ascent: 35%,
+  footer-descent: 35%,
+  header: block(width: 100%, stroke: (bottom: hairline), inset: (bottom: 1.2mm), running(
+    grid(columns: (1fr, auto), column-gutter: 1em, doc.head.at(0), doc.head.at(1)),
+  )),
+  footer: context running(grid(
+    columns: (1fr, auto),
+    column-gutter: 1em,
+    doc.foot,
+    doc.page-of.at(0) + counter(page).display() + doc.page-of.at(1) + str(counter(page).final().at(0)) + doc.page-of.at(2),
+  )),
+)
+#show heading: set par(leading: .45em)
+#show heading.where(level: 1): it => block(below: .6em, text(size: 1.95em, weight: 600, it.body))
+#show heading.where(level: 2): it => block(above: 1.7 * gap, below: .8em, sticky: true, text(size: 1.22em, weight: 600, it.body))
+#show heading.where(level: 3): it => block(above: gap, below: .5em, sticky: true, small(weight: 700, it.body))
+#show figure: set align(left)
+#show figure: set block(breakable: false, above: 1.3 * gap, below: 1.3 * gap)
+#show figure.caption: it => small(fill: soft-ink, it.body)
+#show outline.entry: it => block(above: .6em, link(it.element.location(), it.indented(it.prefix(), it.inner())))
+`;
