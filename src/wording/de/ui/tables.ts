@@ -28,6 +28,7 @@ export const tables = {
   'table.estimate': 'Schätzwert',
   'table.difference': 'Unterschied',
   'table.interval': '95-%-Intervall',
+  'table.seedLuckOnly': 'nur das Glück der Samen',
   'table.interval90': '90-%-Intervall',
   'table.lower': 'Untere Grenze',
   'table.upper': 'Obere Grenze',

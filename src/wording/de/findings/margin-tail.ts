@@ -1,0 +1,12 @@
+import { heldBack } from './held-back.ts';
+import type { Saying } from './saying.ts';
+
+/** What a difference that was shown means for the smallest difference that matters. */
+export function marginTail(s: Saying): string {
+  const { facts, threshold, thresholdSet } = s;
+  if (facts.margin === null) return ' Ein kleinster Unterschied, der zählt, wurde vorher nicht festgelegt.';
+  if (facts.likenessHeldBack !== null) return heldBack(s);
+  if (!facts.marginFixed)
+    return ` Ob er die genannte ${threshold} erreicht, ist offen; sie wurde nicht vor dem Zählen festgelegt.`;
+  return ` Ob er die ${thresholdSet}, erreicht, ist offen.`;
+}
