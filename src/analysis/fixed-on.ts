@@ -14,6 +14,8 @@ export interface Fixing {
  * hours, so the day of the first count itself is too late. A frozen plan counts where its digest still
  * holds; a plan without a digest is no more than a statement by the authors, as `fixed_beforehand` is.
  *
+ * A plan that was edited after it was sealed vouches for nothing, and no stated date mends that.
+ *
  * @returns null where nothing was fixed, too late, or the plan was edited afterwards
  */
 export function fixedOn(trial: Trial): Fixing | null {
@@ -21,7 +23,8 @@ export function fixedOn(trial: Trial): Fixing | null {
   const firstCount = firstCountDate(trial);
   const inTime = (date: string) => firstCount === null || date < firstCount;
 
-  if (plan !== null && plan.digest === plan.computedDigest && inTime(plan.fixed)) {
+  if (plan !== null && plan.digest !== null && plan.digest !== plan.computedDigest) return null;
+  if (plan !== null && plan.digest !== null && inTime(plan.fixed)) {
     return { date: plan.fixed, how: 'plan' };
   }
   const stated = plan?.digest === null ? plan.fixed : fixedBeforehand;

@@ -75,7 +75,8 @@ function limitsText(words: Words, { unit }: Result, { interval, seeds }: Group):
 function comparisonLines(words: Words, trial: Trial, result: Result, comparison: Comparison): string[] {
   const { interval, estimate } = comparison;
   const range = interval ? ` (${words.range(interval.lower, interval.upper, result.measure, result.unit)})` : '';
-  const figure = estimate === null ? '' : `${words.difference(estimate, result)}${range}: `;
+  const luck = interval?.method === 'newcombe-seeds-only' ? `, ${words.ui['table.seedLuckOnly']}` : '';
+  const figure = estimate === null ? '' : `${words.difference(estimate, result)}${range}${luck}: `;
   const verdict = words.verdict(result, comparison).words;
   return [
     ...wrapped(words.comparisonName(trial, comparison), WIDTH - 2).split('\n').map((line) => `  ${line}`),

@@ -62,6 +62,7 @@ test('the day of the first count is too late, the day before is not', () => {
 test('an edited plan fixes nothing', () => {
   const plan = makePlan(trial, {}, { computedDigest: 'c3d4' });
   expect(fixedOn({ ...trial, plan })).toBeNull();
+  expect(fixedOn({ ...trial, plan, fixedBeforehand: '2026-04-01' }), 'nor does a date that is stated').toBeNull();
 });
 
 test('an outcome that the plan does not hold as it is now was not fixed', () => {

@@ -132,7 +132,7 @@ test('two lots, a speed and a single tray: each with what limits it', async () =
       Sealed jar with silica gel in the fridge  1 tray   78 %      65 % to 87 %
       Sealed jar with silica gel in the fridge against Paper packet in the shed,
       Leek ‘Blue Solaise 2024’
-        4 more per 100 (11 fewer to 16 more per 100): cannot tell
+        4 more per 100 (11 fewer to 16 more per 100), seed luck only: cannot tell
 
     Day by which half were up
     -------------------------

@@ -13,9 +13,15 @@ export interface LotDesign {
   readonly control: string | null;
   /** Sowings of a treatment at a storage time. At 0 those without a treatment are the start of every treatment. */
   sowingsOf(treatment: string, stored: number | null): readonly Sowing[];
-  /** The lot's batches can be the units of this treatment: two or more, or an untreated control with none. */
+  /**
+   * The lot's batches can be the units of this treatment: two or more, an untreated control with none, or none
+   * named where each sowing was treated by itself and so is a batch of one.
+   */
   hasBatches(treatment: string, stored: number | null): boolean;
-  /** The tray where it holds several treatments of the lot, else the block that was given. */
+  /**
+   * The tray where trays hold several treatments of the lot, else the block that was given. Where only some
+   * trays do and no block was given, it is the tray all the same, and the blocks are incomplete.
+   */
   blockOf(sowing: Sowing): string | null;
   isSharedTray(sowing: Sowing): boolean;
 }
@@ -41,6 +47,8 @@ export function lotDesign(trial: Trial, lot: string): LotDesign {
   const isSharedTray = (sowing: Sowing) =>
     sowing.tray !== null && (treatmentsInTray.get(trayKey(sowing))?.size ?? 0) > 1;
   const allShared = sowings.length > 0 && sowings.every(isSharedTray);
+  const someShared = sowings.some(isSharedTray);
+  const isEachTreated = trial.sowing.treated === 'each-sowing';
 
   return {
     lot,
@@ -48,16 +56,16 @@ export function lotDesign(trial: Trial, lot: string): LotDesign {
     treatments: trial.treatments.map(({ id }) => id).filter((id) => times.some((time) => sowingsOf(id, time).length)),
     control,
     sowingsOf,
-    hasBatches: (treatment, stored) => hasBatches(sowingsOf(treatment, stored), treatment === control),
-    blockOf: (sowing) => (allShared ? sowing.tray : sowing.block),
+    hasBatches: (treatment, stored) => hasBatches(sowingsOf(treatment, stored), treatment === control || isEachTreated),
+    blockOf: (sowing) => (allShared ? sowing.tray : (sowing.block ?? (someShared ? sowing.tray : null))),
     isSharedTray,
   };
 }
 
 const trayKey = ({ tray, stored }: Sowing): string => JSON.stringify([tray, stored]);
 
-function hasBatches(sowings: readonly Sowing[], isControl: boolean): boolean {
+function hasBatches(sowings: readonly Sowing[], mayNameNone: boolean): boolean {
   const batches = new Set(sowings.map(({ batch }) => batch)); // sowings without one are together one batch
-  if ([...batches].every((batch) => batch === null)) return isControl;
+  if ([...batches].every((batch) => batch === null)) return mayNameNone;
   return batches.size >= 2;
 }

@@ -1,15 +1,15 @@
 import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { saying, type Saying } from './findings/saying.ts';
-import { lotName } from './lot-name.ts';
+import { lotsName } from './lots-name.ts';
 import { storedName } from './stored-name.ts';
 import { verdictMark } from './verdict-mark.ts';
 
 /** The finding in one short line: "Sealed jar: 12 more per 100 (3 to 21 more)"; it claims no more than the sentence. */
 export function headline(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string {
-  const { lot, stored } = comparison;
+  const { stored } = comparison;
   const pieces = saying(trial, analysis, result, comparison);
-  const where = trial.lots.length > 1 ? `, ${lot === 'all' ? 'all lots together' : lotName(trial, lot)}` : '';
+  const where = trial.lots.length > 1 ? `, ${lotsName(trial, comparison)}` : '';
   const when = stored === null ? '' : `, ${storedName(stored)}`;
   return `${pieces.name}${where}${when}: ${finding(pieces, verdictMark(result, comparison).words)}`;
 }

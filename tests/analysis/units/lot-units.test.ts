@@ -79,10 +79,9 @@ test('a control with no batch is untreated and keeps its sowings beside batches'
   ]);
 });
 
-test('a treatment with one batch keeps the analysis with sowings, and so does one without any', () => {
+test('a treatment with one batch keeps the analysis with sowings', () => {
   const control = inBatches('packet', ['p1', 'p1', 'p2', 'p2']);
   expect(lot([...control, ...inBatches('jar', ['j1', 'j1'])]).groups.map(shape)[0]).toHaveLength(4);
-  expect(lot([...control, ...inBatches('jar', [null, null])]).groups.map(shape)[0]).toHaveLength(4);
 });
 
 test('sowings without a batch are together one batch where their treatment names any', () => {
@@ -169,4 +168,33 @@ test('the start of a storage series belongs to every treatment and is compared w
   expect(pairs.map(({ stored, others }) => [stored, others.map(({ units }) => units[0]?.id)])).toEqual([
     [1, ['start']],
   ]);
+});
+
+test('a treatment that was given tray by tray and names no batch meets a control in batches', () => {
+  const { pairs } = lot([
+    ['a', 'packet', { batch: 'k0' }],
+    ['b', 'packet', { batch: 'k0' }],
+    ['c', 'packet', { batch: 'k1' }],
+    ['d', 'jar'],
+    ['e', 'jar'],
+  ]);
+  expect(pairs.map(({ treated, control }) => [shape(treated), shape(control)])).toEqual([
+    [
+      ['sowing d 40', 'sowing e 40'],
+      ['batch k0 80', 'batch k1 40'],
+    ],
+  ]);
+});
+
+test('where only some trays hold both treatments the tray is the block, and the blocks are not whole', () => {
+  const { pairs } = lot([
+    ['a', 'packet', { tray: 'T1' }],
+    ['b', 'jar', { tray: 'T1' }],
+    ['c', 'packet', { tray: 'T2' }],
+    ['d', 'jar', { tray: 'T3' }],
+  ]);
+  const blocks = pairs.flatMap(({ treated, control }) =>
+    [...treated.units, ...control.units].map(({ block }) => block),
+  );
+  expect(blocks).toEqual(['T1', 'T3', 'T1', 'T2']);
 });

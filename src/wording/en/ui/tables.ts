@@ -27,6 +27,7 @@ export const tables = {
   'table.difference': 'Difference',
   'table.interval': '95 % interval',
   'table.interval90': '90 % interval',
+  'table.seedLuckOnly': 'seed luck only',
   'table.lower': 'Lower limit',
   'table.upper': 'Upper limit',
   'table.finding': 'Finding',
