@@ -1,8 +1,7 @@
 import { sep } from 'node:path';
 import type { Loader, LoaderContext } from 'astro/loaders';
-import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { contentFolder } from './content-folder.ts';
-import { readPublishable } from './read-publishable.ts';
+import { readAnalysed, type Analysed } from './read-analysed.ts';
 
 /**
  * The publisher (`site`) and its trials with their analyses (`trials`), from one reading of the content
@@ -11,11 +10,11 @@ import { readPublishable } from './read-publishable.ts';
  */
 export function contentLoaders(): { readonly site: Loader; readonly trials: Loader } {
   const folder = contentFolder();
-  let reading: ReturnType<typeof read> | undefined;
+  let reading: Promise<Analysed> | undefined;
   const contexts = new Map<keyof typeof fill, LoaderContext>();
 
   async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
-    reading ??= read(folder).finally(() => (reading = undefined)); // one reading serves both loaders
+    reading ??= readAnalysed(folder).finally(() => (reading = undefined)); // one reading serves both loaders
     const content = await reading; // throws before the store is touched
     if (name === 'trials') for (const id of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
     context.store.clear();
@@ -43,19 +42,8 @@ export function contentLoaders(): { readonly site: Loader; readonly trials: Load
   return { site: loader('site'), trials: loader('trials') };
 }
 
-async function read(folder: string) {
-  const { site, trials, leftOut } = await readPublishable(folder);
-  return {
-    site,
-    leftOut,
-    trials: trials.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })),
-  };
-}
-
-type Content = Awaited<ReturnType<typeof read>>;
-
 const fill = {
-  site: ({ site }: Content, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
-  trials: ({ trials }: Content, store: LoaderContext['store']) =>
+  site: ({ site }: Analysed, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
+  trials: ({ trials }: Analysed, store: LoaderContext['store']) =>
     trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
 };

@@ -53,7 +53,7 @@ test('both collections come from one reading; a mistake later on keeps the last 
   ofSite.change('/somewhere/else/counts.csv');
   expect(ofSite.errors).toEqual([]);
   ofSite.change(counts);
-  await vi.waitFor(() => expect(ofSite.errors.join('\n')).toContain('counts.csv'));
+  await vi.waitFor(() => expect(ofSite.errors.join('\n')).toContain('counts.csv'), { timeout: 60_000 });
   expect([...ofTrials.stored.keys()]).toEqual(['herbs-lit-or-covered']);
 });
 

@@ -1,0 +1,30 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import { readAnalysed } from '../../src/files/read-analysed.ts';
+import { readPublishable } from '../../src/files/read-publishable.ts';
+import { DataError } from '../../src/trial/data-error.ts';
+import { publishedAnalysis } from '../../src/wording/published-analysis.ts';
+import { generateSite } from '../bench/generate-site.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'fairsown-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+test('the thread gives what reading and analysing here give', async () => {
+  const content = join(folder, 'content');
+  generateSite(content, 2);
+  const { site, trials: read, leftOut } = await readPublishable(content);
+  expect(await readAnalysed(content)).toEqual({
+    site,
+    leftOut,
+    trials: read.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })),
+  });
+});
+
+test('what is wrong with the content arrives as a mistake in the content, with its place and without a stack', async () => {
+  const error = await readAnalysed(join(folder, 'nowhere')).catch((reason: unknown) => reason);
+  expect(error).toBeInstanceOf(DataError);
+  expect((error as DataError).message).toContain('there is no such content folder');
+  expect((error as DataError).stack).toBeUndefined();
+});
