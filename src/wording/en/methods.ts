@@ -1,6 +1,7 @@
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { methodIds } from '../method-ids.ts';
+import { METHOD_SOURCES } from '../method-sources.ts';
 import type { MethodText } from '../words.ts';
 import { applied } from './methods/applied.ts';
 import { METHOD_ENTRIES } from './methods/method-entries.ts';
@@ -9,5 +10,6 @@ import { METHOD_ENTRIES } from './methods/method-entries.ts';
 export const methods = (trial: Trial, analysis: Analysis): readonly MethodText[] =>
   methodIds(analysis).map((id) => {
     const entry = METHOD_ENTRIES[id];
-    return { id, ...entry, plain: [...entry.plain.slice(0, 1), ...applied(id, trial, analysis)] };
+    const plain = [...entry.plain.slice(0, 1), ...applied(id, trial, analysis)];
+    return { id, ...entry, plain, sources: METHOD_SOURCES[id] };
   });

@@ -1,8 +1,5 @@
 import type { MethodId } from '../../method-ids.ts';
-import { SOURCES } from '../../sources.ts';
 import type { MethodEntry } from '../../method-entry.ts';
-
-const S = SOURCES;
 
 /** How means of units are compared, and what speed means. */
 export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coarse' | 'blocks' | 'lots'>, MethodEntry>> =
@@ -17,7 +14,6 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
         't = (m₁ − m₂) / √(s₁²/k₁ + s₂²/k₂)',
         'df = (s₁²/k₁ + s₂²/k₂)² / ((s₁²/k₁)²/(k₁ − 1) + (s₂²/k₂)²/(k₂ − 1))',
       ],
-      sources: [S.welch],
       checkedAgainst: 'R, t.test() on the sleep and maize data and on random data; relative difference below 1e-9.',
     },
     times: {
@@ -33,7 +29,6 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
         'spread = T75 − T25',
         'Maguire = 100 Σ (n / t) / seeds sown',
       ],
-      sources: [S.farooq, S.coolbear, S.kotowski, S.maguire, S.ranal],
       checkedAgainst: 'Definitions applied in R to constructed counts; no printed example could be read.',
     },
     coarse: {
@@ -43,7 +38,6 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
         'That there is a lag may still be safe; how long it is, is then not said.',
       ],
       formula: ['range = hull of Welch’s interval and (L₂ − U₁, U₂ − L₁), L and U the checks before and after half'],
-      sources: [],
       checkedAgainst:
         'Simulated trials: with coarse checks the range of the interpolated lag alone holds the true lag in as few as 0 to 60 of 100.',
     },
@@ -58,7 +52,6 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
         'n* = (b² / Σ 1/n_b) / φ*',
         'means: paired t on the block differences, df = b − 1',
       ],
-      sources: [S.newcombeB, S.smyth],
       checkedAgainst: 'R, t.test(paired = TRUE) and the formulas written out; relative difference below 1e-9.',
     },
     lots: {
@@ -72,7 +65,6 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
         'se² = φ* Σ w² v / (Σ w)², D ± t(ν) se',
         'do lots differ: F = Σ (d − D′)² / v / ((L − 1) φ*) on (L − 1, ν)',
       ],
-      sources: [S.rao],
       checkedAgainst: 'R, the formulas written out on fixed and random data; relative difference below 1e-9.',
     },
   };

@@ -1,8 +1,5 @@
 import type { MethodId } from '../../method-ids.ts';
-import { SOURCES } from '../../sources.ts';
 import type { MethodEntry } from '../../method-entry.ts';
-
-const S = SOURCES;
 
 /** The unit, and how shares of seeds that came up are compared. */
 export const shares: Readonly<
@@ -16,7 +13,6 @@ export const shares: Readonly<
       'Sowings that share a tray are added together, then sowings of one batch, where every treatment has two batches or more.',
     ],
     formula: [],
-    sources: [S.hurlbert],
     checkedAgainst:
       'Simulated in R, 20,000 trials a setting: with seeds counted as independent, up to 35 of 100 trials without a difference report one at four trays each.',
   },
@@ -31,7 +27,6 @@ export const shares: Readonly<
       'n* = Σn / φ*',
       'limits = (p + t²/2n* ± t √(p(1 − p)/n* + t²/4n*²)) / (1 + t²/n*), t = t(0.975; ν)',
     ],
-    sources: [S.wilson, S.newcombeA, S.rao],
     checkedAgainst: 'R, prop.test(correct = FALSE), with z in place of t; relative difference below 1e-9.',
   },
   dispersion: {
@@ -44,7 +39,6 @@ export const shares: Readonly<
       'φ = X² / df, X² = Σ (x − n p)² / (n p (1 − p)) over the groups of the lot, df = Σ (k − 1)',
       'φ* = max(1, (X² + 2) / (df + 1)), ν = max(2, df + 1)',
     ],
-    sources: [S.rao, S.smyth],
     checkedAgainst: 'R, Pearson statistic of glm(family = binomial); relative difference below 1e-9.',
   },
   difference: {
@@ -54,7 +48,6 @@ export const shares: Readonly<
       'It stays within what is possible and keeps its promise near 0 and 100 of 100.',
     ],
     formula: ['L = d − √((p₁ − l₁)² + (u₂ − p₂)²), U = d + √((u₁ − p₁)² + (p₂ − l₂)²), l and u as for one share'],
-    sources: [S.newcombeB, S.rao],
     checkedAgainst:
       'Newcombe’s printed examples (from memory, equal to R) and R on random data; relative difference below 1e-9. Simulated in R in 375 settings: the range holds the true difference in at least 92 of 100 trials.',
   },
@@ -64,7 +57,6 @@ export const shares: Readonly<
       'The pooled chi-square of the 2 × 2 table is divided by φ* and read as F; the test decides no sentence, the range does.',
     ],
     formula: ['F = X²(2 × 2, no correction) / φ* on (1, ν)'],
-    sources: [S.rao],
     checkedAgainst:
       'R, Pearson statistics of glm() and prop.test(), and pf(); relative difference below 1e-9. Simulated in R in 375 settings: at most 8 of 100 trials without a difference give p below 0.05.',
   },
@@ -75,7 +67,6 @@ export const shares: Readonly<
       'The range then covers seed luck only. The tipping point says how alike the seeds of a tray would have to be for the range to take in zero.',
     ],
     formula: ['n / (1 + (n − 1) ρ) in place of n, with the smallest ρ at which the range takes in zero'],
-    sources: [S.hurlbert, S.kish],
     checkedAgainst: 'R, the same search with uniroot().',
   },
 };

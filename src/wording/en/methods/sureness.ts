@@ -1,8 +1,5 @@
 import type { MethodId } from '../../method-ids.ts';
-import { SOURCES } from '../../sources.ts';
 import type { MethodEntry } from '../../method-entry.ts';
-
-const S = SOURCES;
 
 /** How a verdict comes about, and what is said beside it. */
 export const sureness: Readonly<
@@ -29,7 +26,6 @@ export const sureness: Readonly<
       'It is left out where there are too few trays for any such count to fall below 5 in 100.',
     ],
     formula: ['all arrangements: p = share with |difference| at least as large', 'drawn: p = (b + 1) / (m + 1)'],
-    sources: [S.phipson],
     checkedAgainst:
       'Full enumeration in R; Fisher’s count for Darwin’s maize (1,726 of 32,768, both sides; from memory, equal to R).',
   },
@@ -39,7 +35,6 @@ export const sureness: Readonly<
       'For shares: risk ratio, odds ratio and Cohen’s h, which carry no range here; for means: Hedges’ g with a range, and the Hodges–Lehmann shift.',
     ],
     formula: ['h = 2 arcsin √p₁ − 2 arcsin √p₂', 'g = J d, J = 1 − 3/(4 df − 1); range from the noncentral t'],
-    sources: [S.hedges, S.hodges],
     checkedAgainst: 'R, the formulas written out and pt(ncp = …); for g relative difference below 1e-7.',
   },
   many: {
@@ -48,7 +43,6 @@ export const sureness: Readonly<
       'Where several lots or treatments are compared, p is raised by Holm’s rule; a difference that does not pass it is called “probably” at most.',
     ],
     formula: ['sorted p: max over earlier ones of (m − i + 1) p, at most 1'],
-    sources: [S.holm],
     checkedAgainst: 'R, p.adjust(method = "holm"); relative difference below 1e-9.',
   },
   verdict: {
@@ -66,7 +60,6 @@ export const sureness: Readonly<
       'different: l₉₅ > 0 or u₉₅ < 0',
       'unclear: all else',
     ],
-    sources: [S.schuirmann],
     checkedAgainst: 'A test for each rule and for its edges.',
   },
   detectable: {
@@ -75,7 +68,6 @@ export const sureness: Readonly<
       'The detectable difference is the one that a trial with this spread and this number of trays shows 4 times in 5; the number of trays that would settle a question is worked out the other way round.',
     ],
     formula: ['d = (t(0.975; ν) + t(0.80; ν)) √(φ* (p₀q₀/N₀ + p₁q₁/N₁))', 'means: noncentral t on Welch’s df'],
-    sources: [],
     checkedAgainst: 'R, uniroot() on the formula, relative difference below 1e-9, and power.t.test(), below 1e-7.',
   },
   agreement: {
@@ -85,7 +77,6 @@ export const sureness: Readonly<
       'Trays that agree too well are put as a question, never as an accusation.',
     ],
     formula: ['q(0.975; k, ∞) √(p (100 − p) / n)'],
-    sources: [S.cfr201Tolerance, S.miles],
     checkedAgainst:
       'The table of 7 CFR 201.55, all rows; R, qtukey(). The formula meets 36 of its 49 rows for four sowings.',
   },
@@ -95,7 +86,6 @@ export const sureness: Readonly<
       'Fixed rules look for what can mislead: a serious one means that no cause is claimed, a caution that “probably” is said, a note that it stands beside the result.',
     ],
     formula: [],
-    sources: [],
     checkedAgainst: 'A test for each rule, with a trial that trips it and one that does not.',
   },
   moisture: {
@@ -110,7 +100,6 @@ export const sureness: Readonly<
       'oven: 100 (M₂ − M₃) / (M₂ − M₁), M₁ the container',
       'after drying: 100 − (100 − c₀) m₀ / m₁',
     ],
-    sources: [S.ista, S.hart],
     checkedAgainst: 'Worked figures (10.00389 % and others), computed in R.',
   },
   software: {
@@ -120,7 +109,6 @@ export const sureness: Readonly<
       'Numbers are rounded only where they are shown, and never across zero or the smallest difference that matters.',
     ],
     formula: [],
-    sources: [],
     checkedAgainst:
       'R (base and stats) in the project’s own tests; the R script beside the data recomputes the headline numbers.',
   },
