@@ -97,4 +97,6 @@ export interface Figure {
   readonly caption: string | null;
   /** Width, mm; null: all there is. */
   readonly width: number | null;
+  /** A drawing that would be taller is made smaller, mm. */
+  readonly tallest: number;
 }

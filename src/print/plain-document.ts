@@ -1,5 +1,7 @@
 import type { PrintDocument } from './document.ts';
+import { breakable } from './breakable.ts';
 import { drawable } from './drawable.ts';
+import { isolated } from './isolated.ts';
 import { writable } from './writable.ts';
 
 /**
@@ -18,17 +20,10 @@ export function plainDocument({ pictures, language, date, pageOf, ...rest }: Pri
 }
 
 function written(value: unknown): unknown {
-  if (typeof value === 'string') return writable(breakable(value));
+  if (typeof value === 'string') return isolated(writable(breakable(value)));
   if (Array.isArray(value)) return value.map(written);
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(Object.entries(value).map(([key, inner]) => [kebab(key), written(inner)]));
 }
 
 const kebab = (key: string) => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
-
-/** A word longer than a column may be cut after every tenth letter, without a hyphen; an address stays whole to be copied. */
-const breakable = (text: string) =>
-  text.replace(/[^\s\u200B]{25,}/gu, (word) => (/^https?:/.test(word) ? word : inTens(word)));
-
-const inTens = (word: string) =>
-  Array.from(word, (letter, index) => (index > 0 && index % 10 === 0 ? `\u200B${letter}` : letter)).join('');

@@ -28,6 +28,7 @@ export function colophon({ trial, analysis, site, words, address }: About): Bloc
                 title: null,
                 caption: null,
                 width: 27,
+                tallest: 27,
               },
             ],
             [

@@ -26,13 +26,14 @@ export function comparedBlocks(about: About, charts: SummaryCharts, room: Room):
   const [only, ...others] = charts.courses;
   const single = only !== undefined && others.length === 0 ? figureOf(only, null, room.chart) : null;
   const several = charts.courses.map((chart) => figureOf(chart, chart.chart.title, null));
+  const ofDifferences = charts.differences.map((chart) => figureOf(chart, null, room.chart));
   const results: Block = { kind: 'heading', level: 2, text: ui['report.results'] };
   const margin = room.packed || !single ? 'answer' : 'chart';
   return [
     ...opening(about),
     {
       kind: 'spread',
-      main: [...answer(about, room.sentences), ...charts.differences.map((chart) => figureOf(chart, null, room.chart))],
+      main: [...answer(about, room.sentences), ...ofDifferences],
       beside: [...limits(about, !room.packed), ...(margin === 'answer' ? cannotTell : [])],
     },
     ...trust(about),
@@ -46,10 +47,11 @@ export function comparedBlocks(about: About, charts: SummaryCharts, room: Room):
     ...mind(about),
     ...colophon(about),
   ];
-}
 
-function figureOf({ name, chart }: DrawnChart, title: string | null, width: number | null): Figure {
-  return { kind: 'figure', picture: name, alt: chart.description, title, caption: chart.subtitle, width };
+  function figureOf({ name, chart }: DrawnChart, title: string | null, width: number | null): Figure {
+    const { description, subtitle } = chart;
+    return { kind: 'figure', picture: name, alt: description, title, caption: subtitle, width, tallest: room.tallest };
+  }
 }
 
 /** Figures in rows; the last row is filled up, so that all are of one width. */

@@ -14,6 +14,8 @@ export interface Room {
   readonly sentences: number;
   /** Width of a chart that stands alone, mm. */
   readonly chart: number;
+  /** Most height of a chart, mm. */
+  readonly tallest: number;
   /** Caveats by name only, three charts in a row, tables beside a single chart. */
   readonly packed: boolean;
 }

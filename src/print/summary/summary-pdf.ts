@@ -3,11 +3,11 @@ import type { About } from './about.ts';
 import { summaryCharts } from './summary-charts.ts';
 import { summaryDocument, type Room } from './summary-document.ts';
 
-const ROOMY: Room = { density: 'roomy', sentences: 4, chart: 104, packed: false };
+const ROOMY: Room = { density: 'roomy', sentences: 4, chart: 104, tallest: 190, packed: false };
 const TIGHTER: readonly Room[] = [
-  { density: 'close', sentences: 4, chart: 96, packed: false },
-  { density: 'tight', sentences: 3, chart: 84, packed: false },
-  { density: 'tight', sentences: 3, chart: 72, packed: true },
+  { density: 'close', sentences: 4, chart: 96, tallest: 190, packed: false },
+  { density: 'tight', sentences: 3, chart: 84, tallest: 190, packed: false },
+  { density: 'tight', sentences: 3, chart: 72, tallest: 150, packed: true },
 ];
 
 /**

@@ -54,10 +54,13 @@ export const blocksTemplate = String.raw`
 }
 
 #let figure-block(b) = {
-  let width = if b.width == none { 100% } else { b.width * 1mm }
   if b.title != none { block(above: gap, below: .5em, sticky: true, small(weight: 700, b.title)) }
   figure(
-    picture(b.picture, b.alt, width: width),
+    layout(size => {
+      let width = if b.width == none { size.width } else { calc.min(b.width * 1mm, size.width) }
+      let tall = measure(picture(b.picture, b.alt, width: width)).height
+      picture(b.picture, b.alt, width: width * calc.min(1, b.tallest * 1mm / tall))
+    }),
     alt: b.alt, kind: image, supplement: none, numbering: none,
     caption: if b.caption == none { none } else { figure.caption(position: bottom, b.caption) },
   )
