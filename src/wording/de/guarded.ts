@@ -73,8 +73,8 @@ const PHRASES: readonly GuardedPhrase[] = [
   {
     id: 'hundred-per-cent',
     pattern: '(?<!\\d )(?<!\\d)100[ \\u00A0\\u202F]?(?:%|Prozent)(?!\\s*\\()',
-    reason: '100 % von wenigen Samen ist wenig; ohne die Zählung kann das niemand wissen',
-    offer: 'die Zählung dazu: „100 % (25 von 25 Samen)“',
+    reason: '100 % von wenigen Samen ist wenig; ohne die Zählung kann das niemand wissen',
+    offer: 'die Zählung dazu: „100 % (25 von 25 Samen)“',
   },
   {
     id: 'trend',

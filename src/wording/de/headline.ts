@@ -1,16 +1,16 @@
 import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { saying, type Saying } from './findings/saying.ts';
-import { lotName } from './lot-name.ts';
+import { lotsName } from './lots-name.ts';
 import { sizeText } from './size-text.ts';
 import { storedName } from './stored-name.ts';
 import { verdictMark } from './verdict-mark.ts';
 
 /** The finding in one short line: "Dichtes Glas: 12 mehr je 100 (3 bis 21 mehr)"; it claims no more than the sentence. */
 export function headline(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string {
-  const { lot, stored } = comparison;
+  const { stored } = comparison;
   const pieces = saying(trial, analysis, result, comparison);
-  const where = trial.lots.length > 1 ? `, ${lot === 'all' ? 'alle Partien zusammen' : lotName(trial, lot)}` : '';
+  const where = trial.lots.length > 1 ? `, ${lotsName(trial, comparison)}` : '';
   const when = stored === null ? '' : `, ${storedName(stored)}`;
   return `${pieces.name}${where}${when}: ${finding(pieces, verdictMark(result, comparison).words)}`;
 }

@@ -1,5 +1,6 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import { findingCase } from '../finding-case.ts';
+import { isWaterLost } from '../is-water-lost.ts';
 import type { VerdictMark } from '../words.ts';
 import { differenceWords } from './difference-words.ts';
 
@@ -37,6 +38,7 @@ function direction({ measure, column, unit }: Result, up: boolean): string {
   if (measure === 'germination') return up ? 'mehr ging auf' : 'weniger ging auf';
   if (measure === 'spread') return up ? 'weniger gleichmäßig' : 'gleichmäßiger';
   if (measure === 'maguire') return up ? 'höhere Rate' : 'niedrigere Rate';
+  if (isWaterLost({ unit })) return up ? 'verlor mehr Wasser' : 'verlor weniger Wasser';
   if (measure === 'moisture') return up ? 'feuchter' : 'trockener';
   const words = differenceWords(measure, column, unit);
   return up ? words.up : words.down;

@@ -1,4 +1,5 @@
 import type { Group } from '../../../analysis/analysis.ts';
+import { isWaterLost } from '../../is-water-lost.ts';
 import { sentence } from '../../sentence.ts';
 import { formOf } from '../form-of.ts';
 import { number } from '../number.ts';
@@ -27,6 +28,7 @@ export function averagesText(s: Saying): string {
     case 'maguire':
       return `Die Keimrate nach Maguire, in der die Zahl und das Tempo stecken, war ${atB} ${number(b, 1)} und ${atA} ${number(a, 1)}`;
     case 'moisture':
+      if (isWaterLost(s.result)) return `Das Saatgut verlor ${atB} ${value(b)} seiner Masse, ${atA} ${value(a)}`;
       return `Der Feuchtegehalt war ${atB} ${value(b)} und ${atA} ${value(a)}`;
     default: {
       const noun = `die ${survivors(s) ? 'Keimlinge' : formOf(s.tray, 2)}`;

@@ -1,3 +1,4 @@
+import { isWaterLost } from '../../is-water-lost.ts';
 import { formOf } from '../form-of.ts';
 import type { Saying } from './saying.ts';
 import { survivors } from './survivors.ts';
@@ -14,6 +15,7 @@ export function claimText(s: Saying): string {
     case 'maguire':
       return `${s.atB} war die Keimrate ${s.probably}${up ? 'höher' : 'niedriger'}`;
     case 'moisture':
+      if (isWaterLost(s.result)) return `${s.atB} verlor das Saatgut ${s.probably}${up ? 'mehr' : 'weniger'} Wasser`;
       return `${s.atB} war das Saatgut ${s.probably}${up ? 'feuchter' : 'trockener'}`;
     default: {
       const noun = survivors(s) ? 'Keimlinge' : formOf(s.tray, 2);

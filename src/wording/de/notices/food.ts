@@ -3,7 +3,11 @@ import type { NoticeId } from '../../notice-ids.ts';
 import { SOURCES } from '../../sources.ts';
 import type { SpeciesNotice } from '../../species.ts';
 
-const { badBugBook, cfr112, fdaSprouts, gardening, nacmcf } = SOURCES;
+const { badBugBook, cfr112, fdaSprouts, nacmcf } = SOURCES;
+const gardening = {
+  ...SOURCES.gardening,
+  text: 'Gartenseiten über Keimlinge, die man nicht essen soll; schwache Quellen',
+};
 const fromMemory = { text: 'Allgemeines Wissen über Giftpflanzen', url: null, read: false };
 
 /** Notices about eating: what is no food, and what must never be. `{crops}` is filled with the crops. */

@@ -1,0 +1,86 @@
+import type { Words } from '../words.ts';
+import { allMethods } from './all-methods.ts';
+import { cannotTell } from './cannot-tell.ts';
+import { caveatName } from './caveat-name.ts';
+import { caveatWords } from './caveats/caveat-words.ts';
+import { comparisonName } from './comparison-name.ts';
+import { comparisonSentence } from './comparison-sentence.ts';
+import { counted } from './counted.ts';
+import { crop } from './crop.ts';
+import { date } from './date.ts';
+import { difference } from './difference.ts';
+import { glossary } from './glossary.ts';
+import { groupSentence } from './group-sentence.ts';
+import { guarded } from './guarded.ts';
+import { headline } from './headline.ts';
+import { impression } from './impression.ts';
+import { inShort } from './in-short.ts';
+import { intervalName } from './interval-name.ts';
+import { label } from '../label.ts';
+import { leftOut } from './left-out.ts';
+import { leftOutReason } from './left-out-reason.ts';
+import { list } from './list.ts';
+import { lotName } from './lot-name.ts';
+import { measureName } from './measure-name.ts';
+import { methods } from './methods.ts';
+import { moisture } from './moisture.ts';
+import { notices } from './notices.ts';
+import { number } from './number.ts';
+import { outcomeTitle } from './outcome-title.ts';
+import { pValue } from './p-value.ts';
+import { planChangeText } from './plan-change-text.ts';
+import { quantity } from './quantity.ts';
+import { range } from './range.ts';
+import { say } from './say.ts';
+import { storageSeries } from './storage-series.ts';
+import { testName } from './test-name.ts';
+import { trust } from './trust.ts';
+import { ui } from './ui.ts';
+import { formOf } from './form-of.ts';
+import { unitNoun } from './unit-noun.ts';
+import { verdictMark } from './verdict-mark.ts';
+
+/** German, as it is written in Germany and Austria. */
+export const words: Words = {
+  language: 'de',
+  number,
+  quantity: (value, unit, seeds) => quantity(value, unit, seeds),
+  range,
+  date,
+  list,
+  counted: (count, thing) => counted(count, thing),
+  difference,
+  pValue,
+  lotName,
+  treatmentLabel: label,
+  units: (trial, { unit, units }) => counted(units, unitNoun(trial, unit)),
+  unitWord: (trial, many = false) => formOf(unitNoun(trial, 'sowing'), many ? 2 : 1),
+  outcomeTitle: (_trial, result) => outcomeTitle(result),
+  measureName,
+  comparisonName,
+  crop,
+  inShort,
+  comparisonSentence,
+  headline,
+  groupSentence,
+  leftOut,
+  planChanges: ({ plan }) => plan.changes.map(planChangeText),
+  verdict: verdictMark,
+  caveat: caveatWords,
+  caveatName,
+  trust,
+  cannotTell,
+  impression,
+  moisture,
+  storageSeries,
+  notices,
+  methods,
+  allMethods,
+  glossary,
+  intervalName,
+  testName,
+  leftOutReason,
+  guarded,
+  ui,
+  say,
+};
