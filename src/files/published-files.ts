@@ -8,7 +8,9 @@ import { citationBib } from '../archive/citation-bib.ts';
 import { citationCff } from '../archive/citation-cff.ts';
 import { citationCsl } from '../archive/citation-csl.ts';
 import { checksums } from '../archive/checksums.ts';
+import { csvText } from '../archive/csv-text.ts';
 import { dataPackage } from '../archive/data-package.ts';
+import { miappe } from '../archive/miappe.ts';
 import type { Table } from '../archive/table.ts';
 import { tablesOf } from '../archive/tables-of.ts';
 import { toldTrial } from '../archive/told-trial.ts';
@@ -51,11 +53,15 @@ export async function publishedFiles(
   const told = toldTrial(trial);
   const address = `${site.base.replace(/\/$/, '')}/trials/${trial.id}/`;
   const cited = citation(trial, site, address);
+  const tables = tablesOf(told);
+  const long = tables.filter(({ name }) => name.endsWith('-long.csv')).map(({ name, table: { title } }) => ({ name, title })); // prettier-ignore
+  const checklist = miappe(told, analysis, site, address, long);
   const files = [
     ...(await rawFiles(folder, told)),
     made('lots.yaml', stringify(Object.fromEntries(trial.lots.map(lotYaml)))),
     made('people.yaml', stringify(Object.fromEntries((await peopleNamed(folder, trial, site)).map(personYaml)))),
-    ...tablesOf(told).map(({ name, text, table }) => made(name, text, table)),
+    ...tables.map(({ name, text, table }) => made(name, text, table)),
+    made('miappe.csv', csvText({ head: checklist.columns.map(({ name }) => name), rows: checklist.rows }), checklist),
     made('analysis.R', await readFile(resolve(R_SCRIPT))),
     made('analysis.json', analysisJson(told === trial ? analysis : publishedAnalysis(told, site.language))),
     made('CITATION.cff', citationCff(cited)),
