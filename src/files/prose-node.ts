@@ -2,7 +2,7 @@
 export interface ProseNode {
   readonly type: string;
   readonly children?: readonly ProseNode[];
-  readonly position?: { readonly start: { readonly line: number; readonly column: number } };
+  readonly position?: { readonly start: { readonly line: number; readonly column: number; readonly offset?: number } };
   readonly url?: string;
   readonly value?: string;
   readonly name?: string | null;

@@ -3,7 +3,7 @@ import { didYouMean } from '../trial/text/did-you-mean.ts';
 import { walk, type Estree, type ProseAttribute, type ProseNode } from './prose-node.ts';
 
 /** What an author's text may use, without importing it. */
-export const COMPONENTS = ['InShort', 'Result', 'Chart', 'Table', 'Num', 'Methods', 'Caveats'] as const;
+const COMPONENTS = ['InShort', 'Result', 'Chart', 'Table', 'Num', 'Claim', 'Photos', 'Methods', 'Caveats'];
 const TAGS =
   'a abbr b br cite dd del details dfn div dl dt em figcaption figure hr i ins kbd li mark ol p q s small span strong sub summary sup time u ul var';
 const PLAIN_TAGS = new Set(TAGS.split(' '));
@@ -68,10 +68,13 @@ function problemsOf(node: ProseNode): readonly Found[] {
 
 function elementProblems({ name, attributes = [] }: ProseNode): readonly Found[] {
   const isComponent = /^[A-Z]/.test(name ?? '');
-  const known: readonly string[] = COMPONENTS;
-  if (isComponent && !known.includes(name ?? '')) {
+  if (isComponent && !COMPONENTS.includes(name ?? '')) {
     return [
-      refused('prose-component', `found <${name}>, which is no component`, didYouMean(name ?? '', known, 'component')),
+      refused(
+        'prose-component',
+        `found <${name}>, which is no component`,
+        didYouMean(name ?? '', COMPONENTS, 'component'),
+      ),
     ];
   }
   if (name && !isComponent && !PLAIN_TAGS.has(name)) {

@@ -7,6 +7,7 @@ import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE, type ReadSite } from '../trial/read-site.ts';
 import { readTrial } from '../trial/read-trial.ts';
 import type { Trial } from '../trial/trial.ts';
+import { checkProse } from './prose/check-prose.ts';
 import { readFolder } from './read-folder.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { shownPath } from './shown-path.ts';
@@ -47,12 +48,21 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
   const { trial, problems: found } = readTrial({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');
-  const broken = problems.hasErrors || siteErrors.length > 0;
-  return { id, folder, trial: broken ? null : trial, problems: [...siteErrors, ...problems.problems, ...found], files };
+  const words = [...files]
+    .filter(([name]) => PROSE.includes(name))
+    .flatMap(([name, bytes]) => checkProse(bytes, `${folder}/${name}`, trial, around.site.language));
+  const broken = problems.hasErrors || [...siteErrors, ...words].some(({ level }) => level === 'error');
+  return {
+    id,
+    folder,
+    trial: broken ? null : trial,
+    problems: [...siteErrors, ...problems.problems, ...found, ...words],
+    files,
+  };
 }
 
-const isRead = (name: string) =>
-  DATA_FILES.includes(name) || name === 'photos/captions.yaml' || name === 'report.mdx' || name === 'report.md';
+const isRead = (name: string) => DATA_FILES.includes(name) || name === 'photos/captions.yaml' || PROSE.includes(name);
+const PROSE: readonly string[] = ['report.mdx', 'report.md'];
 
 async function siteAround(trial: string): Promise<ReadSite> {
   const content = dirname(dirname(trial));

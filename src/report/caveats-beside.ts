@@ -1,4 +1,5 @@
 import type { Analysis, Caveat, Result } from '../analysis/analysis.ts';
+import { lotsOf } from '../analysis/lots-of.ts';
 
 /**
  * The caveats that stand beside the results of one lot (or of `"all"` lots together) in one outcome.
@@ -18,11 +19,6 @@ export function caveatsBeside(analysis: Analysis, result: Result, lot: string): 
 /** Caveats of the whole trial that do not cap what may be claimed by themselves stand beside "how far to trust it". */
 export function caveatsOfTrial(analysis: Analysis): readonly Caveat[] {
   return analysis.caveats.filter((caveat) => isOfTrial(caveat) && caveat.weight !== 'serious');
-}
-
-/** Lots in the order of the results, all lots together first where they were pooled. */
-export function lotsOf(result: Result): readonly string[] {
-  return [...new Set([...result.comparisons.filter((c) => c.lot === 'all'), ...result.groups].map(({ lot }) => lot))];
 }
 
 const isOfTrial = ({ outcome, lot, treatment }: Caveat) => outcome === null && lot === null && treatment === null;

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { caveatsBeside, caveatsOfTrial, lotsOf } from '../../src/report/caveats-beside.ts';
+import { lotsOf } from '../../src/analysis/lots-of.ts';
+import { caveatsBeside, caveatsOfTrial } from '../../src/report/caveats-beside.ts';
 import { makeComparison } from '../support/make-comparison.ts';
 import { makeAnalysis, makeCaveat, makeGroup, makeResult } from '../support/make-result.ts';
 

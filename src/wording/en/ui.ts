@@ -1,8 +1,9 @@
 import { charts } from './ui/charts.ts';
 import { print } from './ui/print.ts';
+import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
 import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
-export const ui = { ...site, ...report, ...tables, ...charts, ...print };
+export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose };

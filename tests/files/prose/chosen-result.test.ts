@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { chosenResult } from '../../../src/report/prose/chosen-result.ts';
+import { chosenResult } from '../../../src/files/prose/chosen-result.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
 import { makeAnalysis, makeGroup, makeResult } from '../../support/make-result.ts';
 
@@ -31,17 +31,16 @@ test('a named treatment stands alone', () => {
 test.each([
   [
     { outcome: 'germinaton' },
-    'test/report.mdx: <Result outcome>: found "germinaton"; allowed: germination, height. Did you mean "germination"?',
+    '<Result outcome>: found "germinaton"; allowed: germination, height. Did you mean "germination"?',
   ],
-  [{ lot: 'leeks' }, 'test/report.mdx: <Result lot>: found "leeks"; allowed: leek, cress. Did you mean "leek"?'],
-  [
-    { treatment: 'packet' },
-    'test/report.mdx: <Result treatment>: found "packet"; allowed: jar, freezer. Known here: jar, freezer.',
-  ],
+  [{ lot: 'leeks' }, '<Result lot>: found "leeks"; allowed: leek, cress. Did you mean "leek"?'],
+  [{ treatment: 'packet' }, '<Result treatment>: found "packet"; allowed: jar, freezer. Known here: jar, freezer.'],
 ])('says what was given, what is allowed and what was meant: %j', (choice, message) => {
   expect(() => chosenResult('Result', analysis, choice)).toThrow(message);
 });
 
 test('a trial without results says so', () => {
-  expect(() => chosenResult('Num', makeAnalysis({ results: [] }), {})).toThrow('nothing, as this trial has none');
+  expect(() => chosenResult('Num', makeAnalysis({ results: [] }), {})).toThrow(
+    '<Num outcome>: this trial has nothing to show there. Take the component out.',
+  );
 });

@@ -3,11 +3,11 @@ import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../../wording/words.ts';
 import { chosenResult, type Choice } from './chosen-result.ts';
 import { oneOf } from './one-of.ts';
-import { wrongAttribute } from './wrong-attribute.ts';
+import { AttributeError } from './attribute-error.ts';
 
 export interface NumChoice extends Choice {
   /** `difference`, `range` and `p` compare a treatment with the control; the others speak of one treatment alone. */
-  readonly of?: string;
+  readonly of?: string | undefined;
 }
 
 const COMPARED = ['difference', 'range', 'p'] as const;
@@ -16,16 +16,17 @@ const ALONE = ['estimate', 'count', 'seeds', 'units'] as const;
 /**
  * One number of the analysis, worded: "12 more per 100", "3 to 21", "0.031", "76 %", "151", "200", "4 trays".
  *
- * @throws {Error} for a choice that the trial does not have, or a number that could not be computed
+ * @throws {AttributeError} for a choice that the trial does not have, or a number that could not be computed
  */
 export function chosenNumber(words: Words, trial: Trial, analysis: Analysis, choice: NumChoice): string {
-  const of = oneOf(`${trial.id}/report.mdx: <Num of>`, choice.of, [...COMPARED, ...ALONE]);
+  const of = oneOf('<Num of>', choice.of, [...COMPARED, ...ALONE]);
   const text = COMPARED.some((compared) => compared === of)
     ? ofComparison(words, of, analysis, choice)
     : ofGroup(words, trial, of, analysis, choice);
   if (text !== null) return text;
-  throw wrongAttribute(
-    `${trial.id}/report.mdx: <Num of="${of}">: this number could not be computed; the report's caveats say why.`,
+  throw new AttributeError(
+    `<Num of="${of}">: this number could not be computed`,
+    "The report's caveats say why; take the component out.",
   );
 }
 
@@ -41,17 +42,17 @@ function ofComparison(words: Words, of: string, analysis: Analysis, choice: NumC
 
 function ofGroup(words: Words, trial: Trial, of: string, analysis: Analysis, choice: NumChoice): string | null {
   const { result, lot } = chosenResult('Num', analysis, { outcome: choice.outcome, lot: choice.lot });
-  const group = groupOf(trial, result, lot, choice);
+  const group = groupOf(result, lot, choice);
   if (of === 'units') return words.units(trial, group);
   if (of === 'count') return group.count === null ? null : words.number(group.count);
   if (of === 'seeds') return group.seeds === null ? null : words.number(group.seeds);
   return group.estimate === null ? null : words.quantity(group.estimate, result.unit, group.seeds);
 }
 
-function groupOf(trial: Trial, result: Result, lot: string, choice: NumChoice): Group {
+function groupOf(result: Result, lot: string, choice: NumChoice): Group {
   const groups = result.groups.filter((group) => group.lot === lot);
   const treatment = oneOf(
-    `${trial.id}/report.mdx: <Num treatment>`,
+    '<Num treatment>',
     choice.treatment,
     groups.map((group) => group.treatment),
   );

@@ -1,25 +1,25 @@
 import type { Analysis, Comparison, Result } from '../../analysis/analysis.ts';
-import { lotsOf } from '../caveats-beside.ts';
+import { lotsOf } from '../../analysis/lots-of.ts';
 import { oneOf } from './one-of.ts';
 
 /** What an author can name on a component; what is not named is the primary outcome, its first lot, every treatment. */
 export interface Choice {
-  readonly outcome?: string;
-  readonly lot?: string;
-  readonly treatment?: string;
+  readonly outcome?: string | undefined;
+  readonly lot?: string | undefined;
+  readonly treatment?: string | undefined;
 }
 
 /**
  * The result that a component in an author's text speaks of.
  *
- * @throws {Error} for a name that the trial does not have
+ * @throws {AttributeError} for a name that the trial does not have
  */
 export function chosenResult(
   component: string,
   analysis: Analysis,
   choice: Choice,
 ): { result: Result; lot: string; comparisons: readonly Comparison[] } {
-  const place = `${analysis.trial}/report.mdx: <${component}`;
+  const place = `<${component}`;
   const inOrder = [...analysis.results].sort((a, b) => Number(b.primary) - Number(a.primary));
   const outcome = oneOf(
     `${place} outcome>`,
