@@ -72,7 +72,7 @@ describe.each(trials)('/%s', (page) => {
     const figures = [...html.matchAll(/<figure [^]*?<\/figure>/g)].map(([figure]) => figure);
     for (const figure of figures) {
       expect(figure).toMatch(/role="img" aria-label="[^"]{20,}"/);
-      if (!/<a href="#result-/.test(figure)) expect(figure).toMatch(/<table>[^]*<caption>[^]*<th scope="col"/);
+      if (!/<a href="#result-/.test(figure)) expect(figure).toMatch(/<table[ >][^]*<caption>[^]*<th scope="col"/);
     }
     const measured = analysis.results.some(({ groups }: { groups: unknown[] }) => groups.length > 0);
     if (measured) expect(figures.length).toBeGreaterThan(0);
