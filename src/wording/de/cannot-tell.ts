@@ -2,6 +2,7 @@ import type { Analysis, Caveat } from '../../analysis/analysis.ts';
 import type { Evidence } from '../../analysis/caveats/evidence.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { limitsOf, type Limit } from '../limits-of.ts';
+import { sentence } from '../sentence.ts';
 import { article } from './article.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
 import { changesText } from './caveats/changes-text.ts';
@@ -27,7 +28,7 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
       return `Ob sich die Behandlungen überhaupt unterscheiden: Mit nur ${article('ein', tray.gender, 'dative')} ${tray.one} je Behandlung lässt sich gewöhnlicher Zufall nicht von der Behandlung trennen.`;
     case 'cause': {
       const reasons = limit.caveats.map((caveat) => caveatWords(trial, analysis, caveat).reason);
-      return `Was einen Unterschied machte oder verdeckte, denn ${list([...new Set(reasons)])}.`;
+      return `Was einen Unterschied machte oder verdeckte: ${sentence(list([...new Set(reasons)]))}.`;
     }
     case 'small-differences':
       return `Kleine Unterschiede: Einen Unterschied von ${detectableText(limit.detectable, limit.result)} zeigt ein solcher Versuch etwa in 4 von 5 Fällen, einen kleineren seltener.`;

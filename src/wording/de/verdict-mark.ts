@@ -35,7 +35,7 @@ export function verdictMark(result: Result, comparison: Comparison): VerdictMark
 }
 
 function direction({ measure, column, unit }: Result, up: boolean): string {
-  if (measure === 'germination') return up ? 'mehr ging auf' : 'weniger ging auf';
+  if (measure === 'germination') return up ? 'mehr aufgegangen' : 'weniger aufgegangen';
   if (measure === 'spread') return up ? 'weniger gleichmäßig' : 'gleichmäßiger';
   if (measure === 'maguire') return up ? 'höhere Rate' : 'niedrigere Rate';
   if (isWaterLost({ unit })) return up ? 'verlor mehr Wasser' : 'verlor weniger Wasser';

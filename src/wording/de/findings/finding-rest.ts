@@ -10,7 +10,7 @@ export function findingRest(s: Saying): string {
   const numbers = `${ofTreatment(s)}; ${fitting}${units}`;
   switch (s.facts.case) {
     case 'same':
-      return `Beide waren ${probably}gleich genug für diesen Zweck: Jeder Unterschied ist kleiner als die ${threshold} (${fitting}${units}).${marginDate(s)}${because}`;
+      return `Beide Behandlungen waren ${probably}gleich genug für diesen Zweck: Jeder Unterschied ist kleiner als die ${threshold} (${fitting}${units}).${marginDate(s)}${because}`;
     case 'likeness-not-agreed':
       return `Ein Unterschied wurde nicht gezeigt (${numbers}). Wäre die ${threshold} vorher vereinbart gewesen, gälte das ${probably}als gleich genug.${because}`;
     case 'same-cause-unclear':

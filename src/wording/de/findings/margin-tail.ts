@@ -7,6 +7,6 @@ export function marginTail(s: Saying): string {
   if (facts.margin === null) return ' Ein kleinster Unterschied, der zählt, wurde vorher nicht festgelegt.';
   if (facts.likenessHeldBack !== null) return heldBack(s);
   if (!facts.marginFixed)
-    return ` Ob er die genannte ${threshold} erreicht, ist offen; sie wurde nicht vor dem Zählen festgelegt.`;
-  return ` Ob er die ${thresholdSet}, erreicht, ist offen.`;
+    return ` Ob der Unterschied die genannte ${threshold} erreicht, ist offen; sie wurde nicht vor dem Zählen festgelegt.`;
+  return ` Ob der Unterschied die ${thresholdSet}, erreicht, ist offen.`;
 }

@@ -54,7 +54,7 @@ function verdictText(s: Saying): string {
     case 'small-not-agreed':
       return ` ${claim}. Wäre die ${threshold} vorher vereinbart gewesen, gälte das als zu klein, um zu zählen.${because}`;
     case 'same':
-      return ` Das heißt: Beide waren ${probably}gleich genug für diesen Zweck. Jeder Unterschied ist kleiner als die ${threshold}.${marginDate(s)}${because}`;
+      return ` Das heißt: Beide Behandlungen waren ${probably}gleich genug für diesen Zweck. Jeder Unterschied ist kleiner als die ${threshold}.${marginDate(s)}${because}`;
     case 'likeness-not-agreed':
       return ` Ein Unterschied wurde also nicht gezeigt. Wäre die ${threshold} vorher vereinbart gewesen, gälte das ${probably}als gleich genug.${because}`;
     case 'same-cause-unclear':
