@@ -10,13 +10,16 @@ import { citationCsl } from '../archive/citation-csl.ts';
 import { checksums } from '../archive/checksums.ts';
 import { csvText } from '../archive/csv-text.ts';
 import { dataPackage } from '../archive/data-package.ts';
+import { given } from '../archive/given.ts';
 import { miappe } from '../archive/miappe.ts';
+import { repeatKit } from '../archive/repeat-kit.ts';
 import type { Table } from '../archive/table.ts';
 import { tablesOf } from '../archive/tables-of.ts';
 import { toldTrial } from '../archive/told-trial.ts';
 import { zipOf } from '../archive/zip-of.ts';
 import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
+import { wordsFor } from '../wording/words-for.ts';
 import { analysisJson } from './analysis-json.ts';
 import { peopleNamed } from './people-named.ts';
 
@@ -68,6 +71,8 @@ export async function publishedFiles(
     made('citation.bib', citationBib(cited)),
     made('citation.csl.json', citationCsl(cited)),
   ];
+  const kit = repeatKit(told, address, wordsFor(site.language));
+  if (kit) files.push(made(`repeat-${trial.id}.zip`, kitZip(kit)));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));
   return [...files, made(`${trial.id}.zip`, zipOf(trial.id, files))];
@@ -86,6 +91,11 @@ function rawFiles(folder: string, trial: Trial): Promise<PublishedFile[]> {
   );
 }
 
+function kitZip(kit: ReadonlyMap<string, string>): Uint8Array {
+  const encoder = new TextEncoder();
+  return zipOf('repeat-kit', [...kit].map(([name, text]) => ({ name, bytes: encoder.encode(text) }))); // prettier-ignore
+}
+
 function made(name: string, content: string | Uint8Array, table: Table | null = null): PublishedFile {
   const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
   return { name, bytes, sha256: createHash('sha256').update(bytes).digest('hex'), kind: 'made', table };
@@ -93,8 +103,3 @@ function made(name: string, content: string | Uint8Array, table: Table | null = 
 
 const lotYaml = ({ id, seedsPerGram, ...lot }: Lot) => [id, given({ ...lot, seeds_per_gram: seedsPerGram })] as const;
 const personYaml = ({ id, ...person }: Person) => [id, given(person)] as const;
-
-/** Only what is known: a key that was not given is not written. */
-function given(values: Readonly<Record<string, unknown>>): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== null));
-}

@@ -7,7 +7,7 @@ import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE, type ReadSite } from '../trial/read-site.ts';
 import { readTrial } from '../trial/read-trial.ts';
 import type { Trial } from '../trial/trial.ts';
-import { checkProse } from './prose/check-prose.ts';
+import { checkTexts } from './prose/check-texts.ts';
 import { readFolder } from './read-folder.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { shownPath } from './shown-path.ts';
@@ -48,9 +48,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
   const { trial, problems: found } = readTrial({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');
-  const words = [...files]
-    .filter(([name]) => PROSE.includes(name))
-    .flatMap(([name, bytes]) => checkProse(bytes, `${folder}/${name}`, trial, around.site.language));
+  const words = checkTexts(files, folder, trial, around.site.language);
   const broken = problems.hasErrors || [...siteErrors, ...words].some(({ level }) => level === 'error');
   return {
     id,

@@ -21,12 +21,13 @@ const ENOUGH_TO_DOUBLE = 5;
  * @param analysis null where there is none yet
  */
 export function guardedPhrases(text: string, words: Words, analysis: Analysis | null): FoundPhrase[] {
+  const spaced = text.replace(/\s/gu, ' '); // a line may end inside a phrase
   const few = analysis === null || hasFew(analysis);
   const found = words
     .guarded()
     .filter(({ id }) => id !== 'doubled' || few)
     .flatMap((phrase) =>
-      [...text.matchAll(new RegExp(phrase.pattern, 'giu'))].map((match) => ({
+      [...spaced.matchAll(new RegExp(phrase.pattern, 'giu'))].map((match) => ({
         phrase,
         found: match[0],
         start: match.index,

@@ -16,7 +16,7 @@ export function mdxMistake(error: unknown): Pick<Problem, 'line' | 'column' | 'r
 }
 
 function explained(ruleId: string, reason: string): readonly [message: string, remedy: string] {
-  if (/^Unexpected character `!` \(U\+0021\) before name/.test(reason)) {
+  if (reason.startsWith('Unexpected character `!` (U+0021) before name')) {
     return ['found <!, which begins a comment in HTML but not here', 'Write the comment as {/* … */}.'];
   }
   if (ruleId === 'acorn') {

@@ -55,7 +55,12 @@ test.each([
   ['days that are called amounts', claim('outcome="speed" is="higher"'), undefined, 'say earlier or later'],
   ['amounts that are called days', claim('is="earlier"'), undefined, 'say higher or lower'],
   ['a claim inside a claim', claim('is="higher"', claim('is="higher"')), undefined, 'a claim inside a claim'],
-  ['every test of a series', claim('is="same"'), 'leek-shed-or-fridge', 'stored 2 years: a difference could not be shown'],
+  [
+    'every test of a series',
+    claim('is="same"'),
+    'leek-shed-or-fridge',
+    'stored 2 years: a difference could not be shown',
+  ],
   ['a test that is not there', claim('stored="4" is="same"'), 'leek-shed-or-fridge', 'allowed: 1, 2, 3'],
 ])('refuses %s', (_, text, trial, message) => {
   expect(proseSaid(text, trial)).toContain(message);

@@ -1,0 +1,33 @@
+import { analyse } from '../../analysis/analyse.ts';
+import type { Problem } from '../../trial/problem.ts';
+import { decodeText } from '../../trial/text/decode-text.ts';
+import type { Trial } from '../../trial/trial.ts';
+import { wordsFor } from '../../wording/words-for.ts';
+import { checkOwnWords } from './check-own-words.ts';
+import { checkProse } from './check-prose.ts';
+
+/**
+ * Everything that there is to say about the author's own words: title, summary and impression in
+ * trial.yaml, and the text in report.md or report.mdx.
+ *
+ * @param files    bytes by name
+ * @param folder   path as the author knows it
+ * @param trial    null where its files have errors: then nothing is compared with the data
+ * @param language of the site, as in site.yaml
+ */
+export function checkTexts(
+  files: ReadonlyMap<string, Uint8Array>,
+  folder: string,
+  trial: Trial | null,
+  language: string,
+): Problem[] {
+  const words = wordsFor(language);
+  const analysis = trial && analyse(trial);
+  const yaml = decodeText(files.get('trial.yaml') ?? new Uint8Array());
+  const own = trial && 'text' in yaml ? checkOwnWords(yaml.text, `${folder}/trial.yaml`, words, analysis) : [];
+  const prose = ['report.md', 'report.mdx'].flatMap((name) => {
+    const bytes = files.get(name);
+    return bytes ? checkProse(bytes, `${folder}/${name}`, words, trial && analysis && { trial, analysis }) : [];
+  });
+  return [...own, ...prose];
+}
