@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, inject, test } from 'vitest';
+import { canonicalJson } from '../../src/trial/canonical-json.ts';
 
 const site = inject('site');
 const content = join(import.meta.dirname, '..', '..', 'content');
@@ -28,6 +29,32 @@ describe.each(trials)('/%s', (page) => {
     const found = [...html.matchAll(/<section class="section" id="([^"]+)"/g)].map(([, section = '']) => section);
     const order = analysis.results.length > 0 ? COMPARED : GROWING;
     expect(found).toEqual(order.filter((section) => found.includes(section) || !OPTIONAL.includes(section)));
+  });
+
+  test('tells search engines and reference managers what it is, in data that nothing runs', () => {
+    const [block, ...others] = html.matchAll(/<script[^>]*>([^]*?)<\/script>/g);
+    expect(others).toEqual([]);
+    expect(block?.[0]).toMatch(/^<script type="application\/ld\+json">/);
+    const { '@graph': graph } = JSON.parse(block?.[1] ?? '');
+    const types = graph.map((node: Record<string, unknown>) => node['@type']);
+    expect(types).toEqual(analysis.results.length > 0 ? ['Dataset', 'ScholarlyArticle'] : ['Dataset']);
+    expect(graph[0].description.length).toBeGreaterThanOrEqual(50);
+    expect(existsSync(join(site.folder, page, 'data', graph[0].distribution[0].contentUrl.split('/').at(-1)))).toBe(
+      true,
+    );
+    for (const name of ['DC.title', 'DC.creator', 'citation_title', 'citation_author']) {
+      expect(html).toContain(`<meta name="${name}"`);
+    }
+  });
+
+  test('is cited with the digest of the inputs in its analysis.json', () => {
+    const digest = sha256(Buffer.from(canonicalJson(analysis.inputs))).slice(0, 12);
+    expect(html).toMatch(new RegExp(`Version \\d+, digest ${digest}\\.`));
+  });
+
+  test('offers a repeat kit where there is one', () => {
+    const name = `repeat-${id}.zip`;
+    expect(html.includes(`/data/${name}" download`)).toBe(existsSync(join(site.folder, page, 'data', name)));
   });
 
   test('publishes its raw files byte for byte, with their digests', () => {

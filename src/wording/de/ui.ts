@@ -1,5 +1,6 @@
 import type { UiKey } from '../words.ts';
 import { charts } from './ui/charts.ts';
+import { kit } from './ui/kit.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -7,4 +8,12 @@ import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture, in German. Braces are filled by `words.say`. */
-export const ui: Readonly<Record<UiKey, string>> = { ...site, ...report, ...tables, ...charts, ...print, ...prose };
+export const ui: Readonly<Record<UiKey, string>> = {
+  ...site,
+  ...report,
+  ...tables,
+  ...charts,
+  ...print,
+  ...prose,
+  ...kit,
+};

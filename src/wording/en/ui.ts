@@ -1,4 +1,5 @@
 import { charts } from './ui/charts.ts';
+import { kit } from './ui/kit.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -6,4 +7,4 @@ import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
-export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose };
+export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...kit };

@@ -1,10 +1,22 @@
+import { canonicalJson } from '../../trial/canonical-json.ts';
+import { sha256Hex } from '../../trial/sha256-hex.ts';
 import type { Site, Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
 
-/** Who, year, title, where: "Mara Holt and Jon Reed (2026). Jar or packet. Seed Bench. https://… CC-BY-4.0." */
+/**
+ * Who, year, title, version, where: "Mara Holt and Jon Reed (2026). Jar or packet. Version 1, digest 3f2a…. Seed
+ * Bench. https://… CC-BY-4.0." The version is 1 as first published, one more for every entry under `changes`; the
+ * digest is the first 12 characters of the SHA-256 of `inputs` in analysis.json as canonical JSON (RFC 8785).
+ *
+ * @param trial as it may be told, so that its inputs are those of the published analysis.json
+ */
 export function citeLine(words: Words, trial: Trial, site: Site, address: string): string {
   const year = (trial.finished ?? trial.sown)?.slice(0, 4);
   const who = words.list(trial.authors.map(({ name }) => name));
   const where = trial.doi ? `https://doi.org/${trial.doi}` : address;
-  return `${who}${year ? ` (${year})` : ''}. ${trial.title}. ${site.name}. ${where}. ${trial.licence ?? site.licence}.`;
+  const version = words.say('cite.version', {
+    version: String(1 + trial.changes.length),
+    digest: sha256Hex(new TextEncoder().encode(canonicalJson(trial.inputs))).slice(0, 12),
+  });
+  return `${who}${year ? ` (${year})` : ''}. ${trial.title}. ${version}. ${site.name}. ${where}. ${trial.licence ?? site.licence}.`;
 }

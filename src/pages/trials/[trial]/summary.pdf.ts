@@ -1,5 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
+import { toldTrial } from '../../../archive/told-trial.ts';
 import { summaryPdf } from '../../../print/summary/summary-pdf.ts';
 import { currentTrial } from '../../../report/current-trial.ts';
 import { href } from '../../../report/href.ts';
@@ -11,6 +12,9 @@ export const getStaticPaths = (async () =>
 export const GET: APIRoute = async ({ params, site: published }) => {
   const report = await currentTrial(params);
   const address = new URL(href(`/trials/${report.trial.id}/`), published ?? report.site.base).href;
-  const { bytes } = await summaryPdf({ ...report, address });
+  // The digest is that of the analysis as it is published.
+  const { inputs } = toldTrial(report.trial);
+  const trial = { ...report.trial, inputs };
+  const { bytes } = await summaryPdf({ ...report, trial, analysis: { ...report.analysis, inputs }, address });
   return new Response(bytes, { headers: { 'content-type': 'application/pdf' } });
 };

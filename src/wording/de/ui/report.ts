@@ -145,4 +145,6 @@ export const report = {
   'cite.bibtex': 'BibTeX',
   'cite.cff': 'Zitierdatei (CFF)',
   'cite.doi': 'DOI',
+  'cite.version': 'Version {version}, Prüfsumme {digest}',
+  'cite.dataset': 'Daten eines Saatversuchs: Rohdaten, Tabellen, Auswertung und Prüfsummen.',
 } as const satisfies Readonly<Record<keyof typeof en, string>>;

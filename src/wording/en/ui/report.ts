@@ -139,4 +139,6 @@ export const report = {
   'cite.bibtex': 'BibTeX',
   'cite.cff': 'Citation file (CFF)',
   'cite.doi': 'DOI',
+  'cite.version': 'Version {version}, digest {digest}',
+  'cite.dataset': 'Data of a seed trial: raw records, tidy tables, analysis and digests.',
 } as const;
