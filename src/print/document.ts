@@ -42,7 +42,7 @@ export type Block =
       readonly first: number | null;
     }
   | { readonly kind: 'box'; readonly blocks: readonly Block[]; readonly whole: boolean }
-  | { readonly kind: 'contents'; readonly level: 2 | 3; readonly title: string }
+  | { readonly kind: 'contents'; readonly level: 2 | 3 }
   | {
       readonly kind: 'labels';
       readonly labels: readonly (readonly Block[])[];

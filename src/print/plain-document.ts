@@ -19,11 +19,16 @@ export function plainDocument({ pictures, language, date, pageOf, ...rest }: Pri
   };
 }
 
+/** Keys whose strings the template reads as names and nobody else reads. */
+const NAMES: ReadonlySet<string> = new Set(['kind', 'style', 'picture', 'mark']);
+
 function written(value: unknown): unknown {
   if (typeof value === 'string') return isolated(writable(breakable(value)));
   if (Array.isArray(value)) return value.map(written);
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [kebab(key), written(inner)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([key, inner]) => [kebab(key), NAMES.has(key) ? inner : written(inner)]),
+  );
 }
 
 const kebab = (key: string) => key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);

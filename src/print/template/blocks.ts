@@ -31,7 +31,11 @@ export const blocksTemplate = String.raw`
 // What stands first in a column, box or label starts at its upper edge.
 #let stack-of(parts) = { for part in parts { part } }
 
-#let cell(c) = if c == none { [] } else { c }
+// Of a cell with several lines the first is what one looks for.
+#let cell(c) = {
+  let lines = c.split("\n")
+  if lines.len() == 1 { c } else { text(size: 1.5em, weight: 700, lines.at(0)); linebreak(); lines.slice(1).join(linebreak()) }
+}
 
 #let table-block(b) = {
   let boxed = b.rules == "boxes"

@@ -45,7 +45,7 @@ export const pageTemplate = String.raw`
   )),
 )
 #show heading: set par(leading: .45em)
-#show heading.where(level: 1): it => block(below: .6em, text(size: 1.95em, weight: 600, it.body))
+#show heading.where(level: 1): it => block(below: .9em, text(size: 1.95em, weight: 600, it.body))
 #show heading.where(level: 2): it => block(above: 1.7 * gap, below: .8em, sticky: true, text(size: 1.22em, weight: 600, it.body))
 #show heading.where(level: 3): it => block(above: gap, below: .5em, sticky: true, small(weight: 700, it.body))
 #show figure: set align(left)

@@ -1,0 +1,25 @@
+import type { APIRoute, GetStaticPaths } from 'astro';
+import { getCollection } from 'astro:content';
+import { digestPdf } from '../print/digest/digest-pdf.ts';
+import { seasonOf } from '../print/digest/season-of.ts';
+import { currentSite } from '../report/current-site.ts';
+import { href } from '../report/href.ts';
+
+export const getStaticPaths = (async () => {
+  const years = (await getCollection('trials')).map(({ data }) => seasonOf(data.trial));
+  return [...new Set(years)].filter((year) => year !== null).map((year) => ({ params: { year } }));
+}) satisfies GetStaticPaths;
+
+/** All trials sown in one year, a box each, for a meeting or a noticeboard. */
+export const GET: APIRoute = async ({ params, site: published }) => {
+  const { site, words } = await currentSite();
+  const trials = (await getCollection('trials')).map(({ data }) => data);
+  const abouts = trials
+    .filter(({ trial }) => seasonOf(trial) === params.year)
+    .map(({ trial, analysis }) => {
+      const address = new URL(href(`/trials/${trial.id}/`), published ?? site.base).href;
+      return { trial, analysis, site, words, address };
+    });
+  const { bytes } = digestPdf(params.year ?? '', abouts, site, words);
+  return new Response(bytes, { headers: { 'content-type': 'application/pdf' } });
+};
