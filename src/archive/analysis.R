@@ -129,12 +129,20 @@ time_to <- function(checks, share) {
   checks$day[i - 1] + (goal - checks$total[i - 1]) / checks$newly[i] * (checks$day[i] - checks$day[i - 1])
 }
 
-# The last check before and the first at or after half: all that the checks really say.
-bracket_of <- function(checks) {
-  goal <- max(checks$total, 0) / 2
+# The last check before and the first at or after a share: all that the checks really say.
+bracket_of <- function(checks, share = 0.5) {
+  goal <- share * max(checks$total, 0)
   if (goal == 0) return(c(NA, NA))
   i <- which(checks$total >= goal)[1]
   c(if (i == 1) 0 else checks$day[i - 1], checks$day[i])
+}
+
+# What the checks allow for a time: when half was up; for a spread, how long from a quarter to three quarters.
+time_bracket <- function(measure, checks) {
+  if (measure != "spread") return(bracket_of(checks))
+  first <- bracket_of(checks, 0.25)
+  last <- bracket_of(checks, 0.75)
+  c(max(0, last[1] - first[2]), last[2] - first[1])
 }
 
 # Checks too far apart to read a time off: one gap (for T50 the one that holds half) holds more than 0.6 of all.
@@ -471,7 +479,7 @@ check_group <- function(result, units, group) {
       mine <- c(mine, lower = t.test(values)$conf.int[1], upper = t.test(values)$conf.int[2])
     }
     if (is_time(result)) {
-      bracket <- bracket_of(group_checks(result, own))
+      bracket <- time_bracket(result$measure, group_checks(result, own))
       mine <- c(mine, after = bracket[1], by = bracket[2])
     }
   }
@@ -488,13 +496,13 @@ group_checks <- function(result, units) {
   checks_of(unlist(lapply(units, function(u) u$sowings)), at(result, "days", units[[1]]$lot))
 }
 
-# Half was reached in (L1, U1] by the control and in (L2, U2] by the treatment: the lag lies in (L2 - U1, U2 - L1).
+# Half was reached in (L1, U1] by the control and in (L2, U2] by the treatment: the lag lies in (L2 - U1, U2 - L1). So it is with two spreads.
 timing_of <- function(result, pairs, weights = 1) {
   if (!is_time(result)) return(list(coarse = FALSE, bracket = c(bracketLower = NA, bracketUpper = NA)))
   each <- sapply(pairs, function(pair) {
     t <- group_checks(result, pair$t)
     c <- group_checks(result, pair$c)
-    half <- c(bracket_of(t), bracket_of(c))
+    half <- c(time_bracket(result$measure, t), time_bracket(result$measure, c))
     c(half[1] - half[4], half[2] - half[3], is_coarse(result$measure, t) || is_coarse(result$measure, c))
   })
   bracket <- drop(each[1:2, , drop = FALSE] %*% (weights / sum(weights)))

@@ -30,7 +30,7 @@ export interface Facts {
   readonly groups: { readonly treatment: Group | null; readonly control: Group | null };
   /** Nearly everything came up in both. */
   readonly noRoom: boolean;
-  /** The checks lay too far apart to say how long a lag is. */
+  /** The checks lay too far apart to say how long a lag is. A spread is judged by the whole of what they allow. */
   readonly coarse: boolean;
   /** Units of each that would settle it (untestable: that would make it a trial). */
   readonly settle: Comparison['wouldSettle'];
@@ -64,7 +64,7 @@ export function finding(trial: Trial, analysis: Analysis, result: Result, compar
     units: comparison.units,
     groups: groupsOf(result, comparison),
     noRoom: caveats.some(({ id }) => id === 'no-room'),
-    coarse: comparison.interval?.method === 'welch-bracket',
+    coarse: comparison.interval?.method === 'welch-bracket' && result.measure !== 'spread',
     settle: alone ? comparison.repeatWith : settles(comparison),
     digits,
   };

@@ -219,6 +219,23 @@ test('with coarse checks nothing is the same unless the checks allow it; mean ti
   expect([verdict('mgt', 3), verdict('spread', 3)]).toEqual(['unclear', 'unclear']);
 });
 
+test('a spread has a bracket of its own; with coarse checks it differs only where the checks allow nothing else', () => {
+  const days = (...checks: readonly (readonly [number, number])[]) =>
+    [0, 1, 2].map((more) => Object.fromEntries(checks.map(([day, total]) => [day, total === 20 ? 20 + more : total])));
+  const daily = days([4, 0], [5, 20], [6, 50]);
+  // The same two days of coming up, met by wide gaps: later, but not known to be less even.
+  const shifted = first(speedTrial('spread', { packet: daily, jar: days([6, 0], [14, 38], [22, 50]) }));
+  expect(shifted.groups.map(({ bracket }) => bracket)).toEqual([
+    { after: 0, by: 2 }, // a quarter in (4, 5], three quarters in (5, 6]
+    { after: 0, by: 8 }, // both in (6, 14]
+  ]);
+  expect(shifted.comparisons[0]).toMatchObject({ verdict: 'unclear', bracket: { lower: -2, upper: 8 } });
+  expect(shifted.comparisons[0]?.welch?.lower).toBeGreaterThan(1); // which alone would have called it `matters`
+
+  const apart = only(speedTrial('spread', { packet: daily, jar: days([4, 0], [6, 20], [14, 22], [22, 24], [30, 50]) }));
+  expect(apart).toMatchObject({ verdict: 'matters', bracket: { lower: 14, upper: 26 } });
+});
+
 test('checks are coarse for t50 only where the gap that holds half holds more than 0.6', () => {
   const fine = { 3: 2, 6: 26, 9: 40 }; // 24 of 40 is 0.6, not more
   const sowings = [fine, { ...fine, 3: 3 }, { ...fine, 3: 4 }];

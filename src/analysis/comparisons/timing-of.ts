@@ -10,10 +10,15 @@ import type { Limits } from './limits.ts';
 export interface Timing {
   readonly bracket: Limits | null;
   readonly coarse: boolean;
+  /**
+   * Whether the interval's own limits show that there is a difference though checks were coarse. True of a lag;
+   * not of a spread, which coarse checks can make out of a mere shift.
+   */
+  readonly ownHolds: boolean;
 }
 
 export function timingOf(measure: Measure, treated: UnitGroup, control: UnitGroup): Timing {
-  if (!isTime(measure)) return { bracket: null, coarse: false };
+  if (!isTime(measure)) return { bracket: null, coarse: false, ownHolds: true };
   const coarse = [treated, control].some((group) => isCoarse(measure, groupChecks(group)));
-  return { bracket: lagBracket(treated, control), coarse };
+  return { bracket: lagBracket(measure, treated, control), coarse, ownHolds: measure !== 'spread' };
 }

@@ -1,5 +1,4 @@
 import { mean } from 'simple-statistics';
-import { shareBracket } from '../../statistics/times/share-bracket.ts';
 import { tQuantile } from '../../statistics/distributions/t.ts';
 import { variance } from '../../statistics/variance.ts';
 import type { Measure } from '../../trial/trial.ts';
@@ -7,13 +6,14 @@ import type { Group } from '../analysis.ts';
 import { plantsOf } from '../measures/plants-of.ts';
 import { groupChecks } from '../measures/group-checks.ts';
 import { isTime } from '../measures/is-time.ts';
+import { timeBracket } from '../measures/time-bracket.ts';
 import type { UnitGroup } from '../units/unit.ts';
 import { groupNames } from './group-names.ts';
 import { plantSpread } from './plant-spread.ts';
 
 /**
  * Mean of the units of one group, with their sd and Student's interval of the mean (Welch's for a single
- * group: t on k − 1); both need two units that differ. Times carry the checks that bracket half. A time
+ * group: t on k − 1); both need two units that differ. Times carry what the checks allow. A time
  * that one of the units does not have leaves the mean unknown.
  */
 export function meansGroup(group: UnitGroup, measure: Measure): Group {
@@ -29,7 +29,7 @@ export function meansGroup(group: UnitGroup, measure: Measure): Group {
     estimate,
     sd,
     interval: estimate !== null && sd ? intervalOf(estimate, sd, values.length) : null,
-    bracket: isTime(measure) ? shareBracket(groupChecks(group), 0.5) : null,
+    bracket: isTime(measure) ? timeBracket(measure, groupChecks(group)) : null,
     plants: plants.length === 0 ? null : plants.reduce((sum, number) => sum + number, 0),
     ...plantSpread(units),
   };

@@ -13,7 +13,7 @@ export interface Evidence {
   /** At 95 % and at 90 %; null where none can be computed. */
   readonly interval: Range | null;
   readonly ninety: Range | null;
-  /** At 95 %, for `different` only: Welch's own interval where checks were coarse (methods 5). */
+  /** At 95 %, for `different` only: Welch's own interval where checks were coarse (methods 5), save for spreads. */
   readonly own: Range | null;
   /** Mean times and spreads from coarse checks are never `same` (methods 5). */
   readonly neverSame: boolean;

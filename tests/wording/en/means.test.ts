@@ -76,6 +76,7 @@ test('checks too far apart: that there is a lag is said, not how long it is', ()
   expect(tell(coarse)).toMatchInlineSnapshot(
     `"The Sealed jar seeds were up earlier, but the checks were too far apart to say by how many days. Half of the Sealed jar seeds were up between day 3 and day 5, half of the Paper packet seeds between day 5 and day 8 (the check days alone allow 0 to 5 days earlier; 6 and 6 trays)."`,
   );
+  expect(tell({ ...coarse, result: { ...days, measure: 'spread' } })).not.toContain('by how many days');
   expect(tell({ ...coarse, result: { ...days, measure: 'mgt' } })).toMatchInlineSnapshot(
     `"The Sealed jar seeds were up earlier, but the checks were too far apart to say by how many days. The Sealed jar seeds that came up took 4.1 days on average and the Paper packet seeds 6.6 days (6 and 6 trays)."`,
   );
