@@ -7,7 +7,7 @@ import { readFolder } from './read-folder.ts';
 const MOST_BYTES = 100_000_000;
 
 /** Names that a published file can have; others are not read. */
-const PUBLISHED = /\.(csv|yaml|json|R|cff|bib)$|^SHA256SUMS$/;
+const PUBLISHED = /\.(csv|yaml|json|R|cff|bib)$|^SHA256SUMS$|^repeat-[^/]+\.zip$/;
 
 /**
  * The files of a published data folder, or of its zip, by name.

@@ -6,8 +6,8 @@ import { recheck, type Recheck } from '../../src/archive/recheck.ts';
 import { publishedDemo, type PublishedTrial } from '../support/published-demo.ts';
 
 const trials = await publishedDemo();
-const folderOf = ({ files }: PublishedTrial): Map<string, Uint8Array> =>
-  new Map(files.filter(({ name }) => !name.endsWith('.zip')).map(({ name, bytes }) => [name, bytes]));
+const folderOf = ({ trial, files }: PublishedTrial): Map<string, Uint8Array> =>
+  new Map(files.filter(({ name }) => name !== `${trial.id}.zip`).map(({ name, bytes }) => [name, bytes]));
 const encode = (text: string) => new TextEncoder().encode(text);
 const decode = (bytes: Uint8Array | undefined) => new TextDecoder().decode(bytes);
 const digest = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
