@@ -48,6 +48,6 @@ test('a component that names what the trial does not have stops the build and sa
   writeFileSync(join(content, 'trials', trial, 'report.mdx'), '<Result outcome="germinaton" />\n');
   const { status, output } = astroBuild(join(folder, 'dist'), content);
   expect(status).toBe(1);
-  expect(output).toContain(`${trial}/report.mdx: <Result outcome>: found "germinaton"; allowed: germination`);
+  expect(output).toContain(`${trial}/report.mdx:1:1: <Result outcome>: found "germinaton"; allowed: germination`);
   expect(output).toContain('Did you mean "germination"?');
 });
