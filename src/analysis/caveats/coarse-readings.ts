@@ -1,20 +1,33 @@
+import { variance } from '../../statistics/variance.ts';
 import { makeCaveat } from './make-caveat.ts';
 import { isGermination } from './measures.ts';
-import { pairsOf } from './pairs-of.ts';
+import type { Side } from './pair.ts';
+import { layoutPairs } from './pairs-of.ts';
 import type { Rule } from './rule.ts';
 
-/** All units of each treatment have one and the same value: read too coarsely to show how much units vary. */
+/**
+ * All units of each treatment have one and the same value, or all blocks the same difference, but for rounding:
+ * read too coarsely to show how much they vary, so that there is no interval.
+ */
 export const coarseReadings: Rule = (trial, results) =>
-  pairsOf(
+  layoutPairs(
     trial,
     results.filter((result) => !isGermination(result)),
   )
     .filter(({ single }) => !single)
-    .flatMap(({ about, result, treated, control }) => {
-      const [own, other] = [treated, control].map((side) => [...new Set(side.values.map(({ value }) => value))]);
-      const [treatment, controlled] = [own?.[0] ?? null, other?.[0] ?? null];
-      if (own?.length !== 1 || other?.length !== 1 || treatment === null || controlled === null) return [];
+    .flatMap(({ about, result, comparison, treated, control }) => {
       const names = { treatment: treated.treatment, control: control.treatment };
-      const values = { treatment, control: controlled };
-      return [makeCaveat('coarse-readings', about, { ...names, values, unit: result.unit })];
+      const tell = (difference: number | null) => {
+        const [own, other] = [treated, control].map(({ values }) => values[0]?.value ?? 0);
+        const values = { treatment: own ?? 0, control: other ?? 0 };
+        return [makeCaveat('coarse-readings', about, { ...names, values, difference, unit: result.unit })];
+      };
+      if (areAlike(treated) && areAlike(control)) return tell(null);
+      const { interval, estimate, units } = comparison;
+      return units.kind === 'block' && interval === null && estimate !== null ? tell(estimate) : [];
     });
+
+function areAlike({ values: units }: Side): boolean {
+  const values = units.map(({ value }) => value).filter((value) => value !== null);
+  return values.length > 1 && values.length === units.length && variance(values) === 0;
+}

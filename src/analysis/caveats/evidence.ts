@@ -136,14 +136,23 @@ export interface Evidence {
   };
   readonly 'more-alike-than-luck': { readonly phi: number; readonly df: number; readonly p: number };
   /** Percentage of the treatment named in the caveat, close to `limit`. */
-  readonly 'near-limit': { readonly estimate: number; readonly limit: 0 | 100 };
+  readonly 'near-limit': {
+    readonly estimate: number;
+    readonly limit: 0 | 100;
+    readonly germinated: number;
+    readonly seeds: number;
+  };
   readonly 'hardly-any': Sides & { readonly germinated: Pair<number>; readonly seeds: Pair<number> };
   /** The lowest percentage of any unit of either. */
   readonly 'no-room': Sides & { readonly lowest: number; readonly estimates: Pair<number> };
   /** Of all that came up in the treatment named, `percent` did between the checks of day `from` and day `to`. */
   readonly 'coarse-checks': { readonly from: number; readonly to: number; readonly percent: number };
-  /** The value that every unit of each has. */
-  readonly 'coarse-readings': Sides & { readonly values: Pair<number>; readonly unit: string };
+  /** The value that every unit of each has; or, with `difference`, the difference that every block has. */
+  readonly 'coarse-readings': Sides & {
+    readonly values: Pair<number>;
+    readonly difference: number | null;
+    readonly unit: string;
+  };
   readonly 'lots-differ': {
     readonly p: number;
     readonly estimates: readonly { readonly lot: string; readonly estimate: number }[];

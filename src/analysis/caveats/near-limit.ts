@@ -3,20 +3,22 @@ import { hardlyAny } from './hardly-any.ts';
 import { makeCaveat } from './make-caveat.ts';
 import { isGermination } from './measures.ts';
 import { noRoom } from './no-room.ts';
+import { nothingCameUp } from './nothing-came-up.ts';
 import type { Rule } from './rule.ts';
 
 /**
  * A group at 5 % or below, or at 95 % or above, where a range cannot reach as far to one side as to the other.
- * Silent where `no-room` or `hardly-any` says so already.
+ * Silent where `no-room`, `hardly-any` or `nothing-came-up` says so already.
  */
 export const nearLimit: Rule = (trial, results) => {
-  const told = [...noRoom(trial, results), ...hardlyAny(trial, results)];
+  const told = [...noRoom(trial, results), ...hardlyAny(trial, results), ...nothingCameUp(trial, results)];
   return results.filter(isGermination).flatMap(({ outcome, groups }) =>
-    groups.flatMap(({ lot, treatment, estimate }) => {
+    groups.flatMap(({ lot, treatment, estimate, count, seeds }) => {
       const isTold = told.some((caveat) => isToldOf(caveat, outcome, lot, treatment));
-      if (isTold || estimate === null || (estimate > 5 && estimate < 95)) return [];
+      if (isTold || estimate === null || count === null || seeds === null) return [];
+      if (estimate > 5 && estimate < 95) return [];
       const limit = estimate <= 5 ? 0 : 100;
-      return [makeCaveat('near-limit', { outcome, lot, treatment }, { estimate, limit })];
+      return [makeCaveat('near-limit', { outcome, lot, treatment }, { estimate, limit, germinated: count, seeds })];
     }),
   );
 };

@@ -11,7 +11,9 @@ const told = (packet: number, jar: number, tin = 50) => {
 };
 
 test('95 % and 5 % are near, 94 % and 6 % are not', () => {
-  expect(told(80, 95)).toMatchObject([{ weight: 'note', treatment: 'jar', evidence: { estimate: 95, limit: 100 } }]);
+  expect(told(80, 95)).toMatchObject([
+    { weight: 'note', treatment: 'jar', evidence: { estimate: 95, limit: 100, germinated: 95, seeds: 100 } },
+  ]);
   expect(told(5, 80)).toMatchObject([{ treatment: 'packet', evidence: { estimate: 5, limit: 0 } }]);
   expect(told(6, 94)).toEqual([]);
 });
@@ -19,5 +21,6 @@ test('95 % and 5 % are near, 94 % and 6 % are not', () => {
 test('silent where there was no room, or hardly any came up, but only there', () => {
   expect(told(96, 97)).toEqual([]);
   expect(told(1, 2)).toEqual([]);
+  expect(told(0, 80)).toEqual([]); // nothing came up, and that is said
   expect(told(96, 97, 5).map(({ treatment }) => treatment)).toEqual(['tin']);
 });

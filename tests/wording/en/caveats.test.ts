@@ -179,10 +179,10 @@ test('notes', () => {
       The trays of a kind agree more closely than seed luck usually allows (φ 0.08). Is there a reason, such as seeds picked by size, or one count looked up while making the next?
     near-limit
       … nearly all seeds of Sealed jar came up
-      Nearly all seeds of Sealed jar came up (99 of 100). So close to 100 %, a range is only roughly right.
+      Nearly all seeds of Sealed jar came up (197 of 200). So close to 100 %, a range is only roughly right.
     near-limit
       … hardly any seeds of Sealed jar came up
-      Hardly any seeds of Sealed jar came up (1 of 100). So close to 0 %, a range is only roughly right.
+      Hardly any seeds of Sealed jar came up (3 of 250). So close to 0 %, a range is only roughly right.
     hardly-any
       … hardly any seeds came up (1 of 150 and 2 of 150)
       Hardly any seeds came up: 1 of 150 and 2 of 150. That is too few to compare.

@@ -99,10 +99,16 @@ export const note: CaveatTexts<
       sentence: `Die Auszählungen lagen weit auseinander: ${number(Math.round(percent))} von 100 Keimlingen gingen${of} zwischen denen von Tag ${number(from)} und Tag ${number(to)} auf. An welchem dieser Tage, hat niemand gesehen.`,
     };
   },
-  'coarse-readings': ({ treatment, control, values, unit }, { label, tray }) => ({
-    reason: `alle ${tray(2)} derselben Behandlung haben denselben Messwert`,
-    sentence: `Alle ${tray(2)} derselben Behandlung haben denselben Messwert (${label(treatment)} ${quantity(values.treatment, unit)}, ${label(control)} ${quantity(values.control, unit)}). Die Ablesung ist zu grob, um zu zeigen, wie sich ${tray(2)} unterscheiden.`,
-  }),
+  'coarse-readings': ({ treatment, control, values, difference, unit }, { label, tray }) => {
+    if (difference !== null) {
+      const reason = `der Unterschied ist überall gleich groß`;
+      return { reason, sentence: `${sentence(reason)}. Die Ablesung ist zu grob, um zu zeigen, wie sehr er schwankt.` };
+    }
+    return {
+      reason: `alle ${tray(2)} derselben Behandlung haben denselben Messwert`,
+      sentence: `Alle ${tray(2)} derselben Behandlung haben denselben Messwert (${label(treatment)} ${quantity(values.treatment, unit)}, ${label(control)} ${quantity(values.control, unit)}). Die Ablesung ist zu grob, um zu zeigen, wie sich ${tray(2)} unterscheiden.`,
+    };
+  },
   'lots-differ': lotsDiffer,
   'ungerminated-not-sorted': ({ ungerminated, seeds }) => ({
     reason: 'was nicht aufging, wurde nicht angesehen',

@@ -64,7 +64,9 @@ function verdictText(s: Saying): string {
     default:
       return ` Ein Unterschied ließ sich nicht zeigen. Das heißt nicht, dass beide gleich sind.${
         s.bareRange === null
-          ? ` Alle ${formOf(s.tray, 2)} derselben Behandlung ergaben denselben Wert, also ist ihre gewöhnliche Streuung nicht bekannt.`
+          ? s.facts.units.kind === 'block'
+            ? ' Der Unterschied war überall gleich groß, also ist nicht bekannt, wie sehr er gewöhnlich schwankt.'
+            : ` Alle ${formOf(s.tray, 2)} derselben Behandlung ergaben denselben Wert, also ist ihre gewöhnliche Streuung nicht bekannt.`
           : ''
       }${settleText(s)}`;
   }

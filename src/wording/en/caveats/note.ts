@@ -3,7 +3,6 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import { sentence } from '../../sentence.ts';
-import { shareText } from '../findings/share-text.ts';
 import { changesText } from './changes-text.ts';
 import { lotsDiffer } from './lots-differ.ts';
 import { moreVaried } from './more-varied.ts';
@@ -65,12 +64,15 @@ export const note: CaveatTexts<
     reason: `the ${tray(2)} agree more closely than seed luck allows`,
     sentence: `The ${tray(2)} of a kind agree more closely than seed luck usually allows (φ ${number(phi, 2)}). Is there a reason, such as seeds picked by size, or one count looked up while making the next?`,
   }),
-  'near-limit': ({ estimate, limit }, { caveat, label }) => {
+  'near-limit': ({ limit, germinated, seeds }, { caveat, label }) => {
     const of = caveat.treatment === null ? 'one treatment' : label(caveat.treatment);
-    const end = limit === 100 ? 'nearly all' : 'hardly any';
+    const whole = germinated === seeds || germinated === 0;
+    const end = limit === 100 ? (whole ? 'all' : 'nearly all') : whole ? 'none of the' : 'hardly any';
+    const reason = `${end} seeds of ${of} came up`;
+    const counts = germinated === seeds ? `all ${number(seeds)}` : `${number(germinated)} of ${number(seeds)}`;
     return {
-      reason: `${end} seeds of ${of} came up`,
-      sentence: `${sentence(end)} seeds of ${of} came up (${shareText({ estimate })}). So close to ${limit} %, a range is only roughly right.`,
+      reason,
+      sentence: `${sentence(reason)} (${counts}). So close to ${limit} %, a range is only roughly right.`,
     };
   },
   'hardly-any': ({ germinated, seeds }) => ({
@@ -88,10 +90,16 @@ export const note: CaveatTexts<
       sentence: `The checks were far apart: ${number(Math.round(percent))} of 100 seedlings${of} came up between those of day ${number(from)} and day ${number(to)}. On which of those days, nobody saw.`,
     };
   },
-  'coarse-readings': ({ treatment, control, values, unit }, { label, tray }) => ({
-    reason: `every ${tray()} of a kind has the same reading`,
-    sentence: `Every ${tray()} of a kind has the same reading (${label(treatment)} ${quantity(values.treatment, unit)}, ${label(control)} ${quantity(values.control, unit)}). Readings are too coarse to show how ${tray(2)} differ.`,
-  }),
+  'coarse-readings': ({ treatment, control, values, difference, unit }, { caveat, label, tray }) => {
+    if (difference !== null) {
+      const reason = `the difference is the same in every ${caveat.lot === 'all' ? 'lot' : tray(1, 'block')}`;
+      return { reason, sentence: `${sentence(reason)}. Readings are too coarse to show how much it varies.` };
+    }
+    return {
+      reason: `every ${tray()} of a kind has the same reading`,
+      sentence: `Every ${tray()} of a kind has the same reading (${label(treatment)} ${quantity(values.treatment, unit)}, ${label(control)} ${quantity(values.control, unit)}). Readings are too coarse to show how ${tray(2)} differ.`,
+    };
+  },
   'lots-differ': lotsDiffer,
   'ungerminated-not-sorted': ({ ungerminated, seeds }) => ({
     reason: 'seeds that did not come up were not looked at',

@@ -7,6 +7,7 @@ import { marginDate } from './margin-date.ts';
 import { marginTail } from './margin-tail.ts';
 import type { Saying } from './saying.ts';
 import { settleText } from './settle-text.ts';
+import { unitWord } from '../unit-word.ts';
 import { survivors } from './survivors.ts';
 
 /**
@@ -39,6 +40,15 @@ function allowed(s: Saying): string {
   return range === null ? '' : `the check days alone allow ${range}; `;
 }
 
+/** Why there is no range though both have several units. */
+function noSpread({ facts, comparison, trial, tray }: Saying): string {
+  if (facts.units.kind !== 'block') {
+    return `All ${tray(2)} of a kind gave the same figure, so their ordinary spread is not known.`;
+  }
+  const block = comparison.lot === 'all' ? 'lot' : unitWord(trial, 'block', 1);
+  return `The difference was the same in every ${block}, so how much it ordinarily varies is not known.`;
+}
+
 function verdictText(s: Saying): string {
   const { facts, margin, because, reasons, probably } = s;
   switch (facts.case) {
@@ -62,9 +72,7 @@ function verdictText(s: Saying): string {
       return ` But ${reasons}. What caused the difference cannot be told.`;
     default:
       return ` A difference could not be shown, which is not proof of sameness.${
-        s.bareRange === null
-          ? ` All ${s.tray(2)} of a kind gave the same figure, so their ordinary spread is not known.`
-          : ''
+        s.bareRange === null ? ` ${noSpread(s)}` : ''
       }${settleText(s)}`;
   }
 }
