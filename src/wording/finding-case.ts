@@ -1,5 +1,5 @@
 import type { Comparison, Range, Result } from '../analysis/analysis.ts';
-import { groupsOf } from './groups-of.ts';
+import { hardlyAny } from './hardly-any.ts';
 
 /**
  * Which sentence a comparison gets. The verdict's own name where nothing overrules it; else
@@ -40,13 +40,6 @@ export function findingCase(result: Result, comparison: Comparison): FindingCase
   }
   if (causeUnclear) return 'cause-unclear';
   return verdict === 'different' && notAgreed ? 'small-not-agreed' : verdict;
-}
-
-/** Fewer than 5 came up in both together (methods.md 7). */
-function hardlyAny(result: Result, comparison: Comparison): boolean {
-  const { treatment, control } = groupsOf(result, comparison);
-  if (result.measure !== 'germination' || !treatment || !control) return false;
-  return (treatment.count ?? Infinity) + (control.count ?? Infinity) < 5;
 }
 
 /** All that `same` asks for, except that the margin was not fixed before the first count. */

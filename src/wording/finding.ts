@@ -32,6 +32,8 @@ export interface Facts {
   readonly noRoom: boolean;
   /** The checks lay too far apart to say how long a lag is. A spread is judged by the whole of what they allow. */
   readonly coarse: boolean;
+  /** The share that was up at the first check already in one of the units, which then has no such time; else null. */
+  readonly early: 0.25 | 0.5 | null;
   /** Units of each that would settle it (untestable: that would make it a trial). */
   readonly settle: Comparison['wouldSettle'];
   readonly digits: number;
@@ -40,6 +42,14 @@ export interface Facts {
 /** Chooses the sentence for one comparison (wording.md, "Result of a comparison") and rounds its numbers. */
 export function finding(trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): Facts {
   const caveats = analysis.caveats.filter((caveat) => appliesTo(caveat, result, comparison));
+  // Not `appliesTo`: the caveat stands on a group, and on the control's as well.
+  const early = analysis.caveats.find(
+    ({ id, outcome, lot, treatment }) =>
+      id === 'half-before-first-check' &&
+      outcome === result.outcome &&
+      (lot === comparison.lot || comparison.lot === 'all') &&
+      (treatment === comparison.treatment || treatment === comparison.control),
+  );
   const margin = comparison.equivalence?.margin ?? result.matters;
   const fixing = fixedOn(trial);
   const chosen = findingCase(result, comparison);
@@ -65,6 +75,7 @@ export function finding(trial: Trial, analysis: Analysis, result: Result, compar
     groups: groupsOf(result, comparison),
     noRoom: caveats.some(({ id }) => id === 'no-room'),
     coarse: comparison.interval?.method === 'welch-bracket' && result.measure !== 'spread',
+    early: early === undefined ? null : result.measure === 't50' ? 0.5 : 0.25,
     settle: alone ? comparison.repeatWith : settles(comparison),
     digits,
   };
@@ -105,5 +116,5 @@ function heldBack({ equivalence, interval, verdict, units }: Comparison): Facts[
 
 /** A number of units no larger than those already there would settle nothing; then it is not said. */
 function settles({ wouldSettle, units }: Comparison): Comparison['wouldSettle'] {
-  return wouldSettle !== null && wouldSettle.units > Math.min(units.treatment, units.control) ? wouldSettle : null;
+  return wouldSettle !== null && wouldSettle.units > Math.max(units.treatment, units.control) ? wouldSettle : null;
 }

@@ -58,6 +58,40 @@ test('half of them up, with the checks between which the half lies', () => {
   );
 });
 
+test('blocks that all have the same difference do not make all trays alike', () => {
+  const units = { treatment: 3, control: 3, kind: 'block' } as const;
+  const text = tell({ estimate: 3, result: { measure: 'trait', column: 'height', unit: 'mm' }, comparison: { units } });
+  expect(text).toContain(' The difference was the same in every block, so how much it ordinarily varies is not known.');
+  expect(text).not.toContain('gave the same figure');
+});
+
+test('half up at the first check: an earlier first check is the cure', () => {
+  const early = makeCaveat('half-before-first-check', {
+    outcome: 'germination',
+    lot: 'leek',
+    treatment: 'packet',
+    evidence: { day: 5, portion: 0.5, units: ['packet1'] },
+  });
+  const text = tell({ ...t50, estimate: null, verdict: 'unclear', lower: null, upper: null, caveats: [early] });
+  expect(text).toContain('Half of what came up in at least one tray was up at the first check, so when is not known.');
+  expect(text).toMatch(/A repeat needs an earlier first check\.$/);
+  expect(text).not.toMatch(/too far apart|several trays/);
+});
+
+test('what would settle it is more than either side has', () => {
+  const settling = (units: number) =>
+    tell({ ...t50, upper: 0.6, verdict: 'unclear', comparison: { units: { treatment: 3, control: 8, kind: 'sowing' }, wouldSettle: { units, difference: 1 } } }); // prettier-ignore
+  expect(settling(8)).not.toContain('would settle');
+  expect(settling(9)).toContain('about 9 trays of each would settle');
+});
+
+test('a single tray of each with next to nothing up: that is the finding', () => {
+  const none = { estimate: 0, count: 0, seeds: 25 };
+  const text = tell({ estimate: 0, lower: -13, upper: 13, verdict: 'untestable', jar: none, packet: none });
+  expect(text).toMatch(/So few seeds came up that the finding is low germination in both\.$/);
+  expect(text).not.toContain('worth repeating');
+});
+
 test('a mean that lies outside the checks of the pooled half names no checks', () => {
   expect(tell({ ...t50, jar: group(4.8, 5, 8) })).toContain('up by day 4.8 and half');
 });
@@ -106,7 +140,7 @@ test('all trays of a kind alike: the checks only', () => {
   expect(
     tell({ ...t50, lower: null, upper: null, verdict: 'unclear', comparison: { bracket: { lower: -3, upper: 3 } } }),
   ).toMatchInlineSnapshot(
-    `"Half of the Sealed jar seeds were up between day 5 and day 8, half of the Paper packet seeds between day 5 and day 8: 3 days earlier to 3 days later (6 and 6 trays). The checks were too far apart to say more. A difference could not be shown, which is not proof of sameness. All trays of a kind gave the same figure, so their ordinary spread is not known."`,
+    `"Half of the Sealed jar seeds were up between day 5 and day 8, half of the Paper packet seeds between day 5 and day 8: 3 days earlier to 3 days later (6 and 6 trays). A difference could not be shown, which is not proof of sameness. All trays of a kind gave the same figure, so their ordinary spread is not known."`,
   );
 });
 

@@ -11,7 +11,8 @@ export function halfApartText(s: Saying): string {
   if (halves === '') return '';
   const range = bracketText(s);
   const units = s.facts.case === 'untestable' ? '' : ` (${s.units})`;
-  return `${halves}${range === null ? '' : `: ${range}`}${units}. The checks were too far apart to say more.`;
+  const why = s.facts.case === 'untestable' ? ' The checks were too far apart to say more.' : '';
+  return `${halves}${range === null ? '' : `: ${range}`}${units}.${why}`;
 }
 
 /** When half of each was up, as far as the checks tell; empty where one of them is not known. */

@@ -1,3 +1,4 @@
+import { hardlyAny } from '../../hardly-any.ts';
 import { sizeText } from '../size-text.ts';
 import { unitWord } from '../unit-word.ts';
 import { lookText } from './look-text.ts';
@@ -12,7 +13,11 @@ export function untestableText(s: Saying): string {
 }
 
 function why({ facts, comparison, name, controlName, tray }: Saying): string {
+  const { early } = facts;
   const { treatment, control, kind } = facts.units;
+  if (early !== null && comparison.estimate === null) {
+    return `${early === 0.5 ? 'Half' : 'A quarter'} of what came up in at least one ${tray(1)} was up at the first check, so when is not known.`;
+  }
   if (comparison.estimate === null || treatment === 0 || control === 0) {
     return 'For at least one of the two there is no number to compare.';
   }
@@ -22,7 +27,9 @@ function why({ facts, comparison, name, controlName, tray }: Saying): string {
   return `With only one ${tray(1)} of ${treatment === 1 ? name : controlName}, ${luck}`;
 }
 
-function again({ trial, facts, words }: Saying): string {
+function again({ trial, result, comparison, facts, words }: Saying): string {
+  if (facts.early !== null && comparison.estimate === null) return 'A repeat needs an earlier first check.';
+  if (hardlyAny(result, comparison)) return 'So few seeds came up that the finding is low germination in both.';
   const { kind } = facts.units;
   const trays = unitWord(trial, kind === 'block' ? 'sowing' : kind, 2);
   if (facts.settle === null) return `A first look, worth repeating with several ${trays} of each.`;
