@@ -30,6 +30,7 @@ test('raw files are published byte for byte with their digest, nothing else of t
     'people.yaml',
     'dictionary.csv',
     'dictionary-spreadsheet.csv',
+    'miappe.csv',
     'analysis.R',
     'analysis.json',
     'CITATION.cff',
