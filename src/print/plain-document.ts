@@ -23,7 +23,7 @@ export function plainDocument({ pictures, language, date, pageOf, ...rest }: Pri
 const NAMES: ReadonlySet<string> = new Set(['kind', 'style', 'picture', 'mark']);
 
 function written(value: unknown): unknown {
-  if (typeof value === 'string') return isolated(writable(breakable(value)));
+  if (typeof value === 'string') return isolated(breakable(writable(value)));
   if (Array.isArray(value)) return value.map(written);
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(
