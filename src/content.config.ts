@@ -14,5 +14,5 @@ export const collections = {
     loader: loaders.trials,
     schema: z.object({ trial: z.custom<Trial>(), analysis: z.custom<Analysis>() }),
   }),
-  prose: defineCollection({ loader: proseLoader() }),
+  prose: defineCollection({ loader: proseLoader(loaders.published) }),
 };

@@ -8,14 +8,25 @@ import { readAnalysed, type Analysed } from './read-analysed.ts';
  * folder. A mistake stops `astro build` with everything that `check` would say; `astro dev` logs it and
  * keeps the last good data. Nothing is reused between builds.
  */
-export function contentLoaders(): { readonly site: Loader; readonly trials: Loader } {
+export function contentLoaders(): {
+  readonly site: Loader;
+  readonly trials: Loader;
+  /** Ids of the trials that may be published: of no other is the author's text compiled. */
+  readonly published: () => Promise<readonly string[]>;
+} {
   const folder = contentFolder();
   let reading: Promise<Analysed> | undefined;
+  let latest: Promise<Analysed> | undefined;
   const contexts = new Map<keyof typeof fill, LoaderContext>();
 
+  /** One reading serves all loaders. */
+  function readOnce(): Promise<Analysed> {
+    reading ??= readAnalysed(folder).finally(() => (reading = undefined));
+    return (latest = reading);
+  }
+
   async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
-    reading ??= readAnalysed(folder).finally(() => (reading = undefined)); // one reading serves both loaders
-    const content = await reading; // throws before the store is touched
+    const content = await readOnce(); // throws before the store is touched
     if (name === 'trials') for (const id of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
     context.store.clear();
     fill[name](content, context.store);
@@ -39,7 +50,11 @@ export function contentLoaders(): { readonly site: Loader; readonly trials: Load
       await load(name, context);
     },
   });
-  return { site: loader('site'), trials: loader('trials') };
+  return {
+    site: loader('site'),
+    trials: loader('trials'),
+    published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id),
+  };
 }
 
 const fill = {

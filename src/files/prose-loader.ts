@@ -7,18 +7,22 @@ import { contentFolder } from './content-folder.ts';
  * The authors' own words, by trial. They are compiled when the page is made, so that what cannot be
  * compiled stops the build. What Astro kept from an earlier build is thrown away first: the same text in
  * another content folder would be looked for in the folder of that build.
+ *
+ * @param published ids of the trials whose texts are compiled; what stands in others was refused
  */
-export function proseLoader(): Loader {
-  const loader = glob({
-    base: pathToFileURL(join(contentFolder(), 'trials')).href,
-    pattern: '*/report.{md,mdx}',
-    generateId: ({ entry }) => entry.split('/')[0] ?? entry,
-    deferRender: true,
-  });
+export function proseLoader(published: () => Promise<readonly string[]>): Loader {
   return {
-    ...loader,
+    name: 'prose',
     load: async (context) => {
       context.store.clear();
+      const ids = await published();
+      if (ids.length === 0) return;
+      const loader = glob({
+        base: pathToFileURL(join(contentFolder(), 'trials')).href,
+        pattern: ids.map((id) => `${id}/report.{md,mdx}`),
+        generateId: ({ entry }) => entry.split('/')[0] ?? entry,
+        deferRender: true,
+      });
       await loader.load(context);
     },
   };

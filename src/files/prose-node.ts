@@ -1,9 +1,11 @@
 /** What the guard needs to know of a node of the tree that the compiler of Markdown and MDX works on (mdast, MDX). */
 export interface ProseNode {
   readonly type: string;
-  readonly children?: readonly ProseNode[];
+  children?: readonly ProseNode[];
   readonly position?: { readonly start: { readonly line: number; readonly column: number; readonly offset?: number } };
   readonly url?: string;
+  /** Of definitions and what refers to them. */
+  readonly identifier?: string;
   readonly value?: string;
   readonly name?: string | null;
   readonly depth?: number;

@@ -1,5 +1,6 @@
 import type { Problem } from '../trial/problem.ts';
 import { didYouMean } from '../trial/text/did-you-mean.ts';
+import { isComment } from './prose/is-comment.ts';
 import { walk, type Estree, type ProseAttribute, type ProseNode } from './prose-node.ts';
 
 /** What an author's text may use, without importing it. */
@@ -17,7 +18,14 @@ const PLAIN_ATTRIBUTES = new Set(['cite', 'datetime', 'dir', 'href', 'lang', 'op
  * @param file path as the author knows it
  */
 export function proseProblems(tree: ProseNode, file: string): Problem[] {
-  return [...walk(tree)].flatMap((node) => problemsOf(node).map((found) => ({ ...placed(node, file), ...found })));
+  const nodes = [...walk(tree)];
+  // A picture's address can stand elsewhere: ![x][1], and far below [1]: https://…
+  const pictured = new Set(nodes.filter(({ type }) => type === 'imageReference').map(({ identifier }) => identifier));
+  return nodes.flatMap((node) => {
+    const isPicture = node.type === 'definition' && pictured.has(node.identifier);
+    const found = isPicture && !isOwnPicture(node.url) ? [picture(node.url)] : problemsOf(node);
+    return found.map((one) => ({ ...placed(node, file), ...one }));
+  });
 }
 
 type Found = Pick<Problem, 'rule' | 'message' | 'remedy'>;
@@ -39,7 +47,7 @@ function problemsOf(node: ProseNode): readonly Found[] {
     case 'mdxJsxTextElement':
       return elementProblems(node);
     case 'html':
-      return /^(<!--[^]*-->|<\/[^>]*>)$/.test(node.value ?? '')
+      return isComment(node)
         ? []
         : [
             refused(
@@ -52,15 +60,7 @@ function problemsOf(node: ProseNode): readonly Found[] {
     case 'definition':
       return isSafeAddress(node.url) ? [] : [address(node.url)];
     case 'image':
-      return isOwnPicture(node.url)
-        ? []
-        : [
-            refused(
-              'prose-image',
-              `found a picture at ${short(node.url)}; only pictures of this trial are shown, nothing is loaded from elsewhere`,
-              'Put the picture into photos/ beside the report and write ![what it shows](photos/name.jpg).',
-            ),
-          ];
+      return isOwnPicture(node.url) ? [] : [picture(node.url)];
     default:
       return [];
   }
@@ -96,7 +96,7 @@ function attributeProblems({ type, name = '', value }: ProseAttribute, ofCompone
   if (ofComponent ? /[:]/.test(name) : !PLAIN_ATTRIBUTES.has(name)) {
     return [refused('prose-attribute', `found the attribute ${name}, which a report may not set`, 'Take it out.')];
   }
-  if (name === 'href' && !(typeof value === 'string' && isSafeAddress(value)))
+  if ((name === 'href' || name === 'cite') && !(typeof value === 'string' && isSafeAddress(value)))
     return [address(given?.value ?? String(value))];
   return [];
 }
@@ -111,19 +111,28 @@ const expression = (code: string | undefined) =>
 const address = (url: string | undefined) =>
   refused('prose-address', `found a link to ${short(url)}`, 'Links begin with https://, http://, mailto:, / or #.');
 
+const picture = (url: string | undefined) =>
+  refused(
+    'prose-image',
+    `found a picture at ${short(url)}; only pictures of this trial are shown, nothing is loaded from elsewhere`,
+    'Put the picture into photos/ beside the report and write ![what it shows](photos/name.jpg).',
+  );
+
 /** A comment, a number, a text, true, false: nothing that is worked out. */
 function isPlain(estree: Estree | null | undefined): boolean {
   if (!estree) return true;
   return estree.body.every(({ type, expression }) => {
     const inner =
       expression?.type === 'UnaryExpression' && expression.operator === '-' ? expression.argument : expression;
-    return type === 'ExpressionStatement' && inner?.type === 'Literal' && !(inner.value instanceof RegExp);
+    return type === 'ExpressionStatement' && inner?.type === 'Literal' && PLAIN_VALUES.includes(typeof inner.value);
   });
 }
 
+const PLAIN_VALUES = ['string', 'number', 'boolean'];
+
 const isSafeAddress = (url = '') =>
-  /^(https?:\/\/|mailto:|#|\/(?!\/)|\.{1,2}\/|[\w-]+(\/|\.html$|$))/i.test(url.trim());
-const isOwnPicture = (url = '') => /^(\.\/)?photos\/[^/\\:]+$/.test(url);
+  /^(https?:\/\/|mailto:|#|\/(?![/\\])|\.{1,2}\/|[\w-]+(\/|\.html$|$))/i.test(url.trim());
+const isOwnPicture = (url = '') => /^(\.\/)?photos\/[^/\\:%?#]+\.(jpe?g|png|webp)$/i.test(url);
 const short = (text = '') => JSON.stringify(text.length > 60 ? `${text.slice(0, 60)}…` : text);
 
 function placed(

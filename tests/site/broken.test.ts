@@ -44,10 +44,23 @@ test('code in a report stops the build with its place', () => {
   expect(output).toContain(`trials/${trial}/report.mdx:5:1: found the expression {"2 + 2"}`);
 });
 
-test('a component that names what the trial does not have stops the build and says what was meant', () => {
-  writeFileSync(join(content, 'trials', trial, 'report.mdx'), '<Result outcome="germinaton" />\n');
+test('a component that names what the trial does not have, and a claim that it does not carry, stop the build with the words of check', () => {
+  writeFileSync(
+    join(content, 'trials', trial, 'report.mdx'),
+    'It works.\n\n<Result outcome="germinaton" />\n\n<Claim is="same">They were alike.</Claim>\n',
+  );
   const { status, output } = astroBuild(join(folder, 'dist'), content);
-  expect(status).toBe(1);
-  expect(output).toContain(`${trial}/report.mdx:1:1: <Result outcome>: found "germinaton"; allowed: germination`);
+  const check = spawnSync(process.execPath, [join(root, 'src/commands/check.ts'), '--content', content], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  expect([status, check.status]).toEqual([1, 1]);
+  expect(check.stdout).toContain('12 trials read: 2 errors, 1 warning.');
+  const errors = check.stdout.split('\n').filter((line, index, all) => /^ +error: /.test(all[index + 1] ?? line));
+  expect(errors.length).toBe(2);
+  for (const error of errors) expect(output).toContain(error);
   expect(output).toContain('Did you mean "germination"?');
+  expect(output).toContain(
+    'The data carry: <Claim outcome="germination" lot="parsley-2025" treatment="soaked" is="higher">',
+  );
 });

@@ -39,6 +39,7 @@ export function checkComponents(
   report: FileProblems,
 ): void {
   for (const node of walk(tree)) {
+    if (node.type === 'image') checkPicture(node, trial, report);
     const attributes = ATTRIBUTES[node.name ?? ''];
     if (!node.type.startsWith('mdxJsx') || !attributes) continue;
     try {
@@ -50,6 +51,18 @@ export function checkComponents(
       report.error(startOf(node), { rule, message: error.found, remedy: error.remedy });
     }
   }
+}
+
+/** An address of the right shape names a picture that is there; other addresses are refused before. */
+function checkPicture(node: ProseNode, { photos }: Trial, report: FileProblems): void {
+  const file = (node.url ?? '').replace(/^\.\//, '');
+  if (!file.startsWith('photos/') || photos.some((photo) => photo.file === file)) return;
+  const files = photos.map((photo) => photo.file);
+  report.error(startOf(node), {
+    rule: 'prose-image',
+    message: `there is no picture ${file}`,
+    remedy: didYouMean(file, files, 'picture'),
+  });
 }
 
 function checkShape(node: ProseNode, allowed: readonly string[]): void {

@@ -10,9 +10,11 @@ interface ParserMessage {
 
 /** Why a text cannot be read as MDX, in words for its author. */
 export function mdxMistake(error: unknown): Pick<Problem, 'line' | 'column' | 'rule' | 'message' | 'remedy'> {
-  const { line = null, column = null, reason = String(error), ruleId = '' } = error as ParserMessage;
+  const { reason = String(error), ruleId = '', ...place } = error as ParserMessage;
   const [message, remedy] = explained(ruleId, reason);
-  return { line, column, rule: 'prose-syntax', message, remedy };
+  const [, opened = null, at = null] = /\((\d+):(\d+)/.exec(reason) ?? []; // of a component that nothing closes
+  const { line = opened && Number(opened), column = at && Number(at) } = place;
+  return { line: line || null, column: column || null, rule: 'prose-syntax', message, remedy };
 }
 
 function explained(ruleId: string, reason: string): readonly [message: string, remedy: string] {
