@@ -31,6 +31,6 @@ export function everythingSaid(words: Words, trial: Trial): string[] {
     ...words.moisture(trial, analysis),
     ...words.storageSeries(trial, analysis),
     ...words.notices(trial, []).flatMap(({ title, sentences }) => [title, ...sentences]),
-    ...words.methods(trial, analysis).flatMap(({ title, plain, formula }) => [title, ...plain, ...formula]),
+    ...words.methods(trial, analysis).flatMap(({ title, plain }) => [title, ...plain]),
   ];
 }

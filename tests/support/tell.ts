@@ -1,6 +1,7 @@
 import type { Analysis, Caveat, Comparison, Group, Result } from '../../src/analysis/analysis.ts';
 import type { Trial } from '../../src/trial/trial.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
+import { inGerman } from './in-german.ts';
 import { makeComparison } from './make-comparison.ts';
 import { makeAnalysis, makeGroup, makeResult } from './make-result.ts';
 import { makeTrial } from './make-trial.ts';
@@ -23,8 +24,6 @@ export interface Telling {
   readonly packet?: Partial<Group>;
   readonly trial?: Partial<Trial>;
 }
-
-const words = wordsFor('en');
 
 export function told(telling: Telling) {
   const { estimate, lower = null, upper = null, ninety, margin, fixed = true, caveats = [] } = telling;
@@ -65,7 +64,9 @@ export function told(telling: Telling) {
   return { trial, analysis, result, comparison };
 }
 
-export function tell(telling: Telling): string {
+/** The sentence of that comparison, in English; in German with German labels. */
+export function tell(telling: Telling, language: 'en' | 'de' = 'en'): string {
   const { trial, analysis, result, comparison } = told(telling);
-  return words.comparisonSentence(trial, analysis, result, comparison);
+  const itself = language === 'de' ? inGerman(trial) : trial;
+  return wordsFor(language).comparisonSentence(itself, analysis, result, comparison);
 }

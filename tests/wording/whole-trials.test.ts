@@ -3,9 +3,21 @@ import { expect, test } from 'vitest';
 import type { Trial } from '../../src/trial/trial.ts';
 import { publishedAnalysis } from '../../src/wording/published-analysis.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
+import { everythingSaid } from '../support/everything-said.ts';
 import { makeCount, makeLot, makeOutcome, makeSowing, makeTrial } from '../support/make-trial.ts';
 
-const words = wordsFor('en');
+const LANGUAGES = [
+  {
+    language: 'en',
+    cannotTell: /Cannot tell\./,
+    claims: /came up (more|less) |were up (earlier|later)|alike for this purpose/,
+  },
+  {
+    language: 'de',
+    cannotTell: /Das lässt sich nicht sagen\./,
+    claims: /(mehr|weniger) Samen auf[ :]|ging die Saat|gleich genug für/,
+  },
+] as const;
 const DAYS = [4, 7, 14];
 
 /** Trials of every make: few and many units, batches, blocks, gaps, mishaps, margins, whatever is recorded. */
@@ -64,57 +76,50 @@ const trials = fc
     });
   });
 
-function everythingSaid(trial: Trial): string[] {
-  const analysis = publishedAnalysis(trial, words);
-  return [
-    ...words.inShort(trial, analysis).flatMap(({ sentence, mark }) => [sentence, mark.words]),
-    ...analysis.results.flatMap((result) => [
-      words.outcomeTitle(trial, result),
-      ...result.groups.map((group) => words.groupSentence(trial, result, group)),
-      ...result.comparisons.flatMap((comparison) => [
-        words.comparisonSentence(trial, analysis, result, comparison),
-        words.headline(trial, analysis, result, comparison),
-        words.comparisonName(trial, comparison),
-        ...words.leftOut(trial, result, comparison),
-      ]),
-    ]),
-    ...analysis.caveats.flatMap((caveat) => [caveat.text, words.caveat(trial, analysis, caveat).reason]),
-    ...words.trust(trial, analysis).map(({ detail }) => detail),
-    ...words.cannotTell(trial, analysis),
-    ...words.impression(trial, analysis).flatMap(({ impression, counts }) => [impression, counts]),
-    ...words.methods(trial, analysis).flatMap(({ plain }) => plain),
-  ];
-}
-
-test('whatever a trial is like, nothing said of it has a hole or a forbidden word', { timeout: 120_000 }, () => {
-  fc.assert(
-    fc.property(trials, (trial) => {
-      for (const text of everythingSaid(trial)) {
-        expect(text, text).not.toMatch(
-          /undefined|NaN|\bnull\b|Infinity|\[object|95 % chance|significan|% more| {2}|\.\.|\(\)/,
-        );
-        // The statistic of a test keeps its sign; everything else says its direction in words.
-        expect(text.replace(/\bt −\d/, ''), text).not.toContain('−');
-        expect(text.length).toBeGreaterThan(2);
-      }
-    }),
-    { seed: 20261125, numRuns: 60 },
-  );
-});
-
-test('a trial with one tray of each never gets a verdict in any sentence', { timeout: 120_000 }, () => {
-  fc.assert(
-    fc.property(trials, (trial) => {
-      const analysis = publishedAnalysis(trial, words);
-      for (const result of analysis.results) {
-        for (const comparison of result.comparisons.filter(({ units, lot }) => lot !== 'all' && units.treatment < 2)) {
-          const sentence = words.comparisonSentence(trial, analysis, result, comparison);
-          expect(sentence).toMatch(/Cannot tell\./);
-          expect(sentence).not.toMatch(/came up (more|less) |were up (earlier|later)|alike for this purpose/);
-          expect(words.verdict(result, comparison)).toEqual({ words: 'cannot tell', shape: 'question' });
+test.each(LANGUAGES)(
+  '$language: whatever a trial is like, nothing said of it has a hole or a forbidden word',
+  { timeout: 120_000 },
+  ({ language }) => {
+    const words = wordsFor(language);
+    fc.assert(
+      fc.property(trials, (trial) => {
+        for (const text of everythingSaid(words, trial)) {
+          expect(text, text).not.toMatch(
+            /undefined|NaN|\bnull\b|Infinity|\[object|95.% (?:chance|Wahrscheinlichkeit)|signifi[ck]an|% (?:more|mehr)|[Bb]ewei[st]| {2}|\.\.|\(\)/,
+          );
+          // The statistic of a test keeps its sign; everything else says its direction in words.
+          expect(text.replace(/\bt −\d/, ''), text).not.toContain('−');
+          expect(text.length).toBeGreaterThan(1);
         }
-      }
-    }),
-    { seed: 20261125, numRuns: 30 },
-  );
-});
+      }),
+      { seed: 20261125, numRuns: 60 },
+    );
+  },
+);
+
+test.each(LANGUAGES)(
+  '$language: a trial with one tray of each never gets a verdict in any sentence',
+  { timeout: 120_000 },
+  ({ language, cannotTell, claims }) => {
+    const words = wordsFor(language);
+    fc.assert(
+      fc.property(trials, (trial) => {
+        const analysis = publishedAnalysis(trial, words);
+        for (const result of analysis.results) {
+          for (const comparison of result.comparisons.filter(
+            ({ units, lot }) => lot !== 'all' && units.treatment < 2,
+          )) {
+            const sentence = words.comparisonSentence(trial, analysis, result, comparison);
+            expect(sentence).toMatch(cannotTell);
+            expect(sentence).not.toMatch(claims);
+            expect(words.verdict(result, comparison)).toEqual({
+              words: words.ui['chart.cannotTell'],
+              shape: 'question',
+            });
+          }
+        }
+      }),
+      { seed: 20261125, numRuns: 30 },
+    );
+  },
+);

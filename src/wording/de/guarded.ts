@@ -18,7 +18,7 @@ const PHRASES: readonly GuardedPhrase[] = [
   {
     id: 'the-same',
     pattern: word(
-      '(?:ist|sind|war|waren|gingen|ging|keimten|keimte|wuchsen|wuchs) (?:genau |fast |etwa |ungefähr |völlig )?(?:gleich(?: gut| schnell| viele?)?|genauso (?:gut|schnell|viele?))(?! genug)|(?:das gleiche|dasselbe|die gleiche|dieselbe) (?:Ergebnis|Wirkung|Keimung)',
+      '(?:ist|sind|war|waren|gingen|ging|keimten|keimte|wuchsen|wuchs) (?:genau |fast |etwa |ungefähr |völlig )?(?:gleich(?: gut| schnell| viele?)?|genauso (?:gut|schnell|viele?))(?! (?:genug|nach|danach|zu|am|im|bei|darauf)(?!\\p{L}))|(?:das gleiche|dasselbe|die gleiche|dieselbe) (?:Ergebnis|Wirkung|Keimung)',
     ),
     reason:
       'Gleichheit braucht einen kleinsten Unterschied, der zählt, vorher festgelegt, und einen Bereich, der darin liegt',
@@ -41,20 +41,20 @@ const PHRASES: readonly GuardedPhrase[] = [
   {
     id: 'proves',
     pattern: word(
-      'bewei(?:s|ses|se|sen|st)|bewies(?:en)?|(?:ist |sind |wurde )?(?:nachgewiesen|erwiesen)|belegt,? dass',
+      '(?<!kein |keinen |nicht )(?:bewei(?:s|ses|se|sen|st)|bewies(?:en)?|nachgewiesen|erwiesen)(?! (?:noch |aber |hier )?nichts?(?!\\p{L}))|belegt,? dass',
     ),
     reason: 'ein einzelner Versuch beweist nichts; er passt zu manchen Antworten und zu anderen nicht',
     offer: '„die Daten passen zu …“, mit dem Bereich',
   },
   {
     id: 'works',
-    pattern: word('wirkt(?:e|en)?|funktionier(?:t|te|ten|en)'),
+    pattern: word('(?:wirkt(?:e|en)?(?! (?:auf mich |etwas |viel )?\\p{L}+er(?!\\p{L}))|funktionier(?:t|te|ten|en))'),
     reason: 'es verspricht dasselbe für jedes andere Saatgut und jeden anderen Platz',
     offer: 'was aufging, wie viele von wie vielen, in diesem Versuch',
   },
   {
     id: 'guaranteed',
-    pattern: word('garantier(?:t|te|en)|Garantie'),
+    pattern: word('(?<!kein |keine |nicht )(?:garantier(?:t|te|en)|Garantie)(?! nichts?(?!\\p{L}))'),
     reason: 'kein Versuch kann versprechen, was beim nächsten Mal aufgeht',
     offer: 'was aufging, wie viele von wie vielen, in diesem Versuch',
   },
@@ -68,7 +68,7 @@ const PHRASES: readonly GuardedPhrase[] = [
     id: 'days-apart',
     pattern: word('\\d+(?:[.,]\\d+)? Tage? (?:Vorsprung|Rückstand|voraus|hinterher|zurück)'),
     reason: 'wie viele Tage zwischen zwei Behandlungen liegen, weiß man nur so genau, wie die Auszählungen dicht lagen',
-    offer: 'die Zahl der Tage mit ihrem Bereich, wie <Num> sie gibt',
+    offer: 'die Zahl der Tage mit ihrem Bereich, wie <Num of="difference"/> (<Num of="range"/>) sie geben',
   },
   {
     id: 'hundred-per-cent',

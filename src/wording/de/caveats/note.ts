@@ -2,14 +2,13 @@ import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { counted } from '../counted.ts';
 import { crop as cropName } from '../crop.ts';
-import { shareText } from '../findings/share-text.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import { changesText } from './changes-text.ts';
 import { lotsDiffer } from './lots-differ.ts';
 import { moreVaried } from './more-varied.ts';
-import type { CaveatTexts } from './telling.ts';
+import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats that limit nothing by themselves but belong beside the result. */
 export const note: CaveatTexts<
@@ -70,12 +69,21 @@ export const note: CaveatTexts<
     reason: `die ${tray(2)} stimmen besser überein, als der Zufall der Samen zulässt`,
     sentence: `Die ${tray(2)} derselben Behandlung stimmen besser überein, als der Zufall der Samen es sonst zulässt (φ ${number(phi, 2)}). Gibt es einen Grund, etwa nach Größe ausgelesene Samen, oder wurde bei einer Zählung die vorige nachgesehen?`,
   }),
-  'near-limit': ({ estimate, limit }, { caveat, label }) => {
+  'near-limit': ({ limit, germinated, seeds }, { caveat, label }) => {
     const of = caveat.treatment === null ? 'einer Behandlung' : label(caveat.treatment);
-    const reason = limit === 100 ? `bei ${of} gingen fast alle Samen auf` : `bei ${of} gingen kaum Samen auf`;
+    const came =
+      germinated === 0
+        ? 'ging kein Samen auf'
+        : germinated === seeds
+          ? 'gingen alle Samen auf'
+          : limit === 100
+            ? 'gingen fast alle Samen auf'
+            : 'gingen kaum Samen auf';
+    const counts = germinated === seeds ? `alle ${number(seeds)}` : `${number(germinated)} von ${number(seeds)}`;
+    const reason = `bei ${of} ${came}`;
     return {
       reason,
-      sentence: `${sentence(reason)} (${shareText({ estimate })}). So nahe an ${limit}\u00A0% stimmt ein Bereich nur ungefähr.`,
+      sentence: `${sentence(reason)} (${counts}). So nahe an ${limit}\u00A0% stimmt ein Bereich nur ungefähr.`,
     };
   },
   'hardly-any': ({ germinated, seeds }) => {
@@ -99,9 +107,10 @@ export const note: CaveatTexts<
       sentence: `Die Auszählungen lagen weit auseinander: ${number(Math.round(percent))} von 100 Keimlingen gingen${of} zwischen denen von Tag ${number(from)} und Tag ${number(to)} auf. An welchem dieser Tage, hat niemand gesehen.`,
     };
   },
-  'coarse-readings': ({ treatment, control, values, difference, unit }, { label, tray }) => {
+  'coarse-readings': ({ treatment, control, values, difference, unit }, tell) => {
+    const { label, tray } = tell;
     if (difference !== null) {
-      const reason = `der Unterschied ist überall gleich groß`;
+      const reason = `der Unterschied ist in ${everyBlock(tell)} gleich groß`;
       return { reason, sentence: `${sentence(reason)}. Die Ablesung ist zu grob, um zu zeigen, wie sehr er schwankt.` };
     }
     return {
@@ -164,3 +173,10 @@ export const note: CaveatTexts<
     };
   },
 };
+
+/** "jedem Regalbrett", "jeder Partie": within what a difference was taken. */
+function everyBlock({ caveat, noun }: Telling): string {
+  if (caveat.lot === 'all') return 'jeder Partie';
+  const block = noun('block');
+  return `${article('jeder', block.gender, 'dative')} ${block.one}`;
+}

@@ -9,7 +9,8 @@ export function halfApartText(s: Saying): string {
   if (halves === '') return '';
   const range = bracketText(s);
   const units = s.facts.case === 'untestable' ? '' : ` (${s.units})`;
-  return `${halves}${range === null ? '' : `: ${range}`}${units}. Die Auszählungen lagen zu weit auseinander, um mehr zu sagen.`;
+  const why = s.facts.case === 'untestable' ? ' Die Auszählungen lagen zu weit auseinander, um mehr zu sagen.' : '';
+  return `${halves}${range === null ? '' : `: ${range}`}${units}.${why}`;
 }
 
 /** When half of each was up, as far as the checks tell; empty where one of them is not known. */

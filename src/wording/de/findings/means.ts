@@ -1,5 +1,7 @@
 import { sentence } from '../../sentence.ts';
+import { article } from '../article.ts';
 import { formOf } from '../form-of.ts';
+import { unitNoun } from '../unit-noun.ts';
 import { averagesText } from './averages-text.ts';
 import { beyondText } from './beyond-text.ts';
 import { bracketText } from './bracket-text.ts';
@@ -41,6 +43,16 @@ function allowed(s: Saying): string {
   return range === null ? '' : `die Tage der Auszählung allein lassen ${range} zu; `;
 }
 
+/** Why there is no range though both have several units. */
+function noSpread({ facts, comparison, trial, tray }: Saying): string {
+  if (facts.units.kind !== 'block') {
+    return `Alle ${formOf(tray, 2)} derselben Behandlung ergaben denselben Wert, also ist ihre gewöhnliche Streuung nicht bekannt.`;
+  }
+  const block = unitNoun(trial, 'block');
+  const every = comparison.lot === 'all' ? 'jeder Partie' : `${article('jeder', block.gender, 'dative')} ${block.one}`;
+  return `Der Unterschied war in ${every} gleich groß, also ist nicht bekannt, wie sehr er gewöhnlich schwankt.`;
+}
+
 function verdictText(s: Saying): string {
   const { facts, threshold, thresholdSet, because, reasons, probably } = s;
   const claim = `Das heißt: ${sentence(claimText(s))}`;
@@ -63,11 +75,7 @@ function verdictText(s: Saying): string {
       return ` Aber ${reasons}. Was die Ursache des Unterschieds war, lässt sich nicht sagen.`;
     default:
       return ` Ein Unterschied ließ sich nicht zeigen. Das heißt nicht, dass beide gleich sind.${
-        s.bareRange === null
-          ? s.facts.units.kind === 'block'
-            ? ' Der Unterschied war überall gleich groß, also ist nicht bekannt, wie sehr er gewöhnlich schwankt.'
-            : ` Alle ${formOf(s.tray, 2)} derselben Behandlung ergaben denselben Wert, also ist ihre gewöhnliche Streuung nicht bekannt.`
-          : ''
+        s.bareRange === null ? ` ${noSpread(s)}` : ''
       }${settleText(s)}`;
   }
 }

@@ -1,3 +1,4 @@
+import { hardlyAny } from '../../hardly-any.ts';
 import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { counted } from '../counted.ts';
@@ -17,7 +18,12 @@ export function untestableText(s: Saying): string {
 }
 
 function why({ facts, comparison, atB, atA, tray }: Saying): string {
+  const { early } = facts;
   const { treatment, control, kind } = facts.units;
+  if (early !== null && comparison.estimate === null) {
+    const part = early === 0.5 ? 'die Hälfte' : 'ein Viertel';
+    return `In mindestens ${article('ein', tray.gender, 'dative')} ${tray.one} war ${part} dessen, was aufging, schon bei der ersten Auszählung aufgegangen; wann, ist also nicht bekannt.`;
+  }
   if (comparison.estimate === null || treatment === 0 || control === 0) {
     return 'Bei mindestens einer der beiden Behandlungen fehlt die Zahl zum Vergleichen.';
   }
@@ -28,7 +34,12 @@ function why({ facts, comparison, atB, atA, tray }: Saying): string {
   return `Mit nur ${one} ${treatment === 1 ? atB : atA} ${luck}`;
 }
 
-function again({ trial, facts, words }: Saying): string {
+function again({ trial, result, comparison, facts, words }: Saying): string {
+  if (facts.early !== null && comparison.estimate === null) {
+    return 'Eine Wiederholung braucht eine frühere erste Auszählung.';
+  }
+  if (hardlyAny(result, comparison))
+    return 'Es gingen so wenige Samen auf, dass nur eines feststeht: Beide keimten schlecht.';
   const { kind } = facts.units;
   const noun = unitNoun(trial, kind === 'block' ? 'sowing' : kind);
   const start = 'Es ist ein erster Blick, und es lohnt sich, ihn mit';

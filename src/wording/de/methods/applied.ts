@@ -88,7 +88,8 @@ function testText({ method, statistic, df, p, pAdjusted }: Test): string {
 
 function tippingText({ rho, note }: NonNullable<Comparison['tipping']>): string {
   if (note === 'already')
-    return 'der Bereich schließt null ein, selbst wenn Samen einer Schale einander so unähnlich wären wie Samen verschiedener Schalen';
-  if (note === 'never' || rho === null) return 'der Bereich ließe null aus, was auch immer die Schalen gemeinsam haben';
-  return `der Bereich schließt null ein, sobald die Samen einer Schale eine Korrelation von ${number(rho, 3)} haben`;
+    return 'der Bereich schließt die Null ein, selbst wenn Samen einer Schale einander so unähnlich wären wie Samen verschiedener Schalen';
+  if (note === 'never' || rho === null)
+    return 'der Bereich ließe die Null aus, was auch immer die Schalen gemeinsam haben';
+  return `der Bereich schließt die Null ein, sobald die Samen einer Schale eine Korrelation von ${number(rho, 3)} haben`;
 }

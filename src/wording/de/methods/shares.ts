@@ -64,9 +64,9 @@ export const shares: Readonly<
     title: 'Eine Schale je Behandlung',
     plain: [
       'Bei einer Einheit je Behandlung gibt es keinen Test und kein Urteil: Der gewöhnliche Zufall zwischen Schale und Schale lässt sich nicht messen.',
-      'Der Bereich deckt dann nur den Zufall der Samen ab. Der Kipppunkt sagt, wie ähnlich sich die Samen einer Schale sein müssten, damit der Bereich null einschließt.',
+      'Der Bereich deckt dann nur den Zufall der Samen ab. Der Kipppunkt sagt, wie ähnlich sich die Samen einer Schale sein müssten, damit der Bereich die Null einschließt.',
     ],
-    formula: ['n / (1 + (n − 1) ρ) statt n, mit dem kleinsten ρ, bei dem der Bereich null einschließt'],
+    formula: ['n / (1 + (n − 1) ρ) statt n, mit dem kleinsten ρ, bei dem der Bereich die Null einschließt'],
     checkedAgainst: 'R, dieselbe Suche mit uniroot().',
   },
 };

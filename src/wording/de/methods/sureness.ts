@@ -48,10 +48,10 @@ export const sureness: Readonly<
   verdict: {
     title: 'Wie das Ergebnis gewählt wird',
     plain: [
-      'Ein Unterschied wird nur gesagt, wo der 95-%-Bereich null auslässt; dass er zählt, nur wo der ganze Bereich jenseits des kleinsten Unterschieds liegt, der zählt; „gleich genug“ nur, wo der 90-%-Bereich innerhalb davon liegt, bei drei oder mehr Einheiten je Behandlung und wenn diese Größe vor der ersten Auszählung feststand.',
+      'Ein Unterschied wird nur gesagt, wo der 95-%-Bereich die Null auslässt; dass er zählt, nur wo der ganze Bereich jenseits des kleinsten Unterschieds liegt, der zählt; „gleich genug“ nur, wo der 90-%-Bereich innerhalb davon liegt, bei drei oder mehr Einheiten je Behandlung und wenn diese Größe vor der ersten Auszählung feststand.',
       'Zwei einseitige Tests zu 5 % sind dasselbe wie ein 90-%-Bereich innerhalb der Schwelle; darum entscheidet dieser Bereich über „gleich genug“.',
       'Bei weniger als 5 Keimlingen insgesamt wird nichts verglichen. Ein p-Wert entscheidet nie über einen Satz.',
-      'Ein Bereich, der null auslässt und innerhalb der Schwelle liegt, heißt: Es gibt einen kleinen Unterschied, zu klein, um zu zählen.',
+      'Ein Bereich, der die Null auslässt und innerhalb der Schwelle liegt, heißt: Es gibt einen kleinen Unterschied, zu klein, um zu zählen.',
     ],
     formula: [
       'nicht prüfbar: weniger als 2 Einheiten einer Behandlung',
@@ -109,7 +109,7 @@ export const sureness: Readonly<
     title: 'Programm',
     plain: [
       'Dieselben Dateien ergeben dieselben Zahlen, Byte für Byte: feste Startzahlen, feste Reihenfolge, keine Uhr.',
-      'Gerundet wird nur, wo Zahlen gezeigt werden, und nie über null oder über den kleinsten Unterschied hinweg, der zählt.',
+      'Gerundet wird nur, wo Zahlen gezeigt werden, und nie über die Null oder über den kleinsten Unterschied hinweg, der zählt.',
     ],
     formula: [],
     checkedAgainst:
