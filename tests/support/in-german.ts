@@ -11,6 +11,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   window: 'Fenster',
   shelf: 'Regalbrett',
   'knocked over': 'umgestoßen',
+  'Glas mit Kieselgel im Kühlschrank': 'Glas mit Kieselgel im Kühlschrank',
 };
 
 /**
@@ -38,9 +39,17 @@ export function inGerman(trial: Trial): Trial {
   return replaced(trial, texts) as Trial;
 }
 
-function replaced(value: unknown, texts: ReadonlyMap<string, string>): unknown {
-  if (typeof value === 'string') return texts.get(value) ?? value;
-  if (Array.isArray(value)) return value.map((each) => replaced(each, texts));
+/** Fields that hold an author's own text; ids such as `lot: leek` are left alone. */
+const WRITTEN = new Set(['label', 'crop', 'cultivar', 'what', 'position', 'name', 'repeats', 'impression', 'block']);
+
+function replaced(value: unknown, texts: ReadonlyMap<string, string>, written = false): unknown {
+  if (typeof value === 'string') return written ? (texts.get(value) ?? value) : value;
+  if (Array.isArray(value)) return value.map((each) => replaced(each, texts, written));
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, replaced(each, texts)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([key, each]) => [
+      key,
+      replaced(each, texts, WRITTEN.has(key) || (written && typeof each === 'string')),
+    ]),
+  );
 }

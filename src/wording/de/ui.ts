@@ -1,6 +1,7 @@
 import type { UiKey } from '../words.ts';
 import { charts } from './ui/charts.ts';
 import { kit } from './ui/kit.ts';
+import { luck } from './ui/luck.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -15,5 +16,6 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...charts,
   ...print,
   ...prose,
+  ...luck,
   ...kit,
 };

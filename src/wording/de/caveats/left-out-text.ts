@@ -17,7 +17,7 @@ export function leftOutText(
   const were = sowings.length === 1 ? 'wurde' : 'wurden';
   const all = `Mit allen ${tray(2, 'sowing', 'dative')}`;
   const effects = verdicts.map(({ treatment, verdict, withThem }) =>
-    effect(all, verdicts.length > 1 ? ` zu ${label(treatment)}` : '', verdict, withThem),
+    effect(all, verdicts.length > 1 ? ` bei ${label(treatment)}` : '', verdict, withThem),
   );
   return {
     reason: `${counted(sowings.length, noun())} ${were} weggelassen`,

@@ -52,7 +52,7 @@ export const note: CaveatTexts<
   },
   'not-blind': ({ blind }, { noun }) => {
     const { gender, one } = noun();
-    const which = `${gender === 'm' ? 'welcher' : gender === 'f' ? 'welche' : 'welches'} ${one} was war`;
+    const which = `zu welcher Behandlung ${article('jeder', gender)} ${one} gehörte`;
     const reason =
       blind === 'no'
         ? `beim Zählen war bekannt, ${which}`

@@ -17,7 +17,7 @@ export function halfApartText(s: Saying): string {
 export function halvesText(s: Saying): string {
   const { treatment, control } = s.facts.groups;
   const [b, a] = [treatment && halfUp(treatment), control && halfUp(control)];
-  return b && a ? `Die Hälfte war ${s.atB} ${b} aufgegangen, ${s.atA} ${a}` : '';
+  return b && a ? `Die Hälfte dessen, was aufging, war ${s.atB} ${b} aufgegangen, ${s.atA} ${a}` : '';
 }
 
 /** "zwischen Tag 3 und Tag 5", "bis Tag 3"; null where half was not reached. */
