@@ -1,5 +1,6 @@
 import { charts } from './ui/charts.ts';
 import { kit } from './ui/kit.ts';
+import { luck } from './ui/luck.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -7,4 +8,4 @@ import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
-export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...kit };
+export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...luck, ...kit };

@@ -1,0 +1,55 @@
+import { detectableProportion } from '../statistics/detectable-proportion.ts';
+import type { Comparison, Result } from './analysis.ts';
+
+/** The smallest difference that a germination trial of so many units each shows 4 times in 5. */
+export interface DetectableByUnits {
+  /** In points per 100, rising units; what has no room for a difference is left out. */
+  readonly steps: readonly { readonly units: number; readonly detectable: number }[];
+  /** Units of each that settle `difference`, points per 100; the last step. */
+  readonly settles: { readonly units: number; readonly difference: number };
+  /** True: nothing was known of the spread, so φ = 2 was taken. */
+  readonly assumed: boolean;
+}
+
+/**
+ * How the difference that can be shown falls with the number of units, up to the number that settles the
+ * question (methods 7 and 11), at the trial's own spread or, with one unit each, at φ = 2.
+ *
+ * @returns null where the comparison does not say what would settle it, or is no comparison of germination in one lot
+ */
+export function detectableByUnits(result: Result, comparison: Comparison): DetectableByUnits | null {
+  const settles = comparison.wouldSettle ?? comparison.repeatWith;
+  const of = (id: string) =>
+    result.groups.find(
+      ({ lot, treatment, stored }) => lot === comparison.lot && treatment === id && stored === comparison.stored,
+    );
+  const [treated, control] = [of(comparison.treatment), of(comparison.control)];
+  if (result.measure !== 'germination' || settles === null || !treated?.seeds || !control?.seeds) return null;
+
+  const { kind, treatment: units } = comparison.units;
+  const inBlocks = kind === 'block';
+  const seeds = (treated.seeds + control.seeds) / (inBlocks ? 2 * units : treated.units + control.units);
+  const share = ((control.count ?? NaN) + 0.5) / (control.seeds + 1);
+  const used = comparison.dispersion?.used ?? 2;
+  const detectable = (number: number) => {
+    const dfUsed = inBlocks ? number : 2 * number - 1;
+    const found = detectableProportion({ share, control: number * seeds, treated: number * seeds, used, dfUsed });
+    return found === null ? null : 100 * found;
+  };
+  // What is drawn must be what is said: so many units, and not one fewer.
+  const isEnough = (number: number) => (detectable(number) ?? Infinity) <= settles.difference + 1e-9;
+  if (!isEnough(settles.units) || (settles.units > 2 && isEnough(settles.units - 1))) return null;
+
+  const wanted = [2, 4, 8, 16, 32, 64, 128, 256, 512].filter((number) => number < settles.units);
+  const numbers = [...new Set([...wanted.slice(-5), ...(units >= 2 ? [units] : []), settles.units])]
+    .filter((number) => number <= settles.units)
+    .toSorted((a, b) => a - b);
+  return {
+    steps: numbers.flatMap((number) => {
+      const found = detectable(number);
+      return found === null ? [] : [{ units: number, detectable: found }];
+    }),
+    settles,
+    assumed: comparison.dispersion === null,
+  };
+}

@@ -1,0 +1,89 @@
+import type { TopLevelSpec } from 'vega-lite';
+import type { Comparison, Result } from '../analysis/analysis.ts';
+import { detectableByUnits, type DetectableByUnits } from '../analysis/detectable-by-units.ts';
+import type { Trial } from '../trial/trial.ts';
+import type { Words } from '../wording/words.ts';
+import type { Chart } from './chart.ts';
+import { INK } from './chart-theme.ts';
+import { place, type Layers } from './encoding.ts';
+import { niceScale } from './nice-scale.ts';
+import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
+import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
+
+/**
+ * What would settle a question that is open: a row for each number of units, a mark at the smallest difference that so many
+ * would show, a line at the difference that matters.
+ *
+ * @returns null where the finding is not open, or nothing can be said (`detectableByUnits`)
+ */
+export function settlePlot(trial: Trial, result: Result, comparison: Comparison, words: Words): Chart | null {
+  if (comparison.verdict !== 'unclear' && comparison.verdict !== 'untestable') return null;
+  const found = detectableByUnits(result, comparison);
+  const group = result.groups.find(({ lot, treatment }) => lot === comparison.lot && treatment === comparison.control);
+  if (found === null || !group || found.steps.length < 2) return null;
+  if (found.settles.units <= Math.min(comparison.units.treatment, comparison.units.control)) return null;
+  const unitsOf = (units: number) => words.units(trial, { ...group, units, unit: comparison.units.kind });
+  const points = words.number(found.settles.difference);
+  const rows = found.steps.map(({ units, detectable }) => ({
+    label: words.say('luck.settle.each', { units: unitsOf(units) }),
+    shown: words.say('luck.settle.from', { points: words.number(Math.ceil(detectable - 1e-9)) }),
+    isHere: units === comparison.units.treatment && units === comparison.units.control,
+  }));
+  return {
+    kind: 'settle',
+    title: words.say('luck.settle.title', { units: unitsOf(found.settles.units), points }),
+    subtitle: words.say(found.assumed ? 'luck.settle.assumed' : 'luck.settle.asSeen', { points }),
+    description: words.say('luck.settle.description', {
+      values: rows.map(({ label, shown }) => words.say('chart.named', { name: label, values: shown })).join(' '),
+    }),
+    table: {
+      head: [words.ui['table.units'], words.ui['luck.settle.axis']],
+      rows: rows.map(({ label, shown }) => [label, shown]),
+    },
+    spec: plot(found, rows, words),
+  };
+}
+
+function plot(
+  { steps, settles }: DetectableByUnits,
+  rows: readonly { readonly label: string; readonly isHere: boolean }[],
+  words: Words,
+): TopLevelSpec {
+  const scale = niceScale([0, settles.difference, ...steps.map(({ detectable }) => detectable)]);
+  const layout = rowLayout(
+    rows.map(({ label, isHere }) => ({ label, notes: isHere ? [words.ui['luck.settle.here']] : [], picture: 14 })),
+  );
+  const axis = axisTitle(words.ui['luck.settle.axis'], layout.height);
+  return {
+    width: PLOT_WIDTH,
+    height: layout.height,
+    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
+    params: scaleParams(scale, words),
+    datasets: {
+      ...layout.words,
+      axisTitle: axis.lines,
+      wanted: [{ at: settles.difference, y: 0, y2: layout.height }],
+      marks: steps.map(({ detectable }, index) => ({ at: detectable, y: layout.rows[index]?.middle ?? 0 })),
+    },
+    layer: LAYERS,
+  };
+}
+
+const y = place('y');
+
+const LAYERS: Layers = [
+  {
+    name: 'wanted',
+    data: { name: 'wanted' },
+    mark: { type: 'rule', strokeDash: [4, 3] },
+    encoding: { x: valueAxis('at'), y, y2: { field: 'y2' } },
+  },
+  {
+    name: 'marks',
+    data: { name: 'marks' },
+    mark: { type: 'point', size: 80, filled: true, color: INK, shape: 'diamond' },
+    encoding: { x: valueAxis('at'), y },
+  },
+  ...ROW_WORDS,
+  AXIS_TITLE,
+];

@@ -1,0 +1,37 @@
+/** Words that show what luck does, and what would settle a question. */
+export const luck = {
+  'luck.none': 'Keine von {deals} zufälligen Neuverteilungen der Namen weicht so weit ab wie die wirkliche',
+  'luck.one': '1 von {deals} zufälligen Neuverteilungen der Namen weicht so weit ab wie die wirkliche oder weiter',
+  'luck.some':
+    '{count} von {deals} zufälligen Neuverteilungen der Namen weichen so weit ab wie die wirkliche oder weiter',
+  'luck.subtitle':
+    'Großes Zeichen: wie es war. Kleine Punkte: dieselben {unit}, die Namen neu ausgelost. Hätte die Behandlung nichts bewirkt und wären die Namen ausgelost worden, so wäre der wirkliche Unterschied nur ein Los mehr und etwa in einem von {all} Fällen der größte aller {all}, nach oben oder unten. Dies zeigt den Zufall; der Befund beruht auf der Spanne.',
+  'luck.subtitleBlocks':
+    'Großes Zeichen: wie es war. Kleine Punkte: dieselben {unit}, die Namen in jedem Block neu ausgelost. Hätte die Behandlung nichts bewirkt und wären die Namen ausgelost worden, so wäre der wirkliche Unterschied nur ein Los mehr und etwa in einem von {all} Fällen der größte aller {all}, nach oben oder unten. Dies zeigt den Zufall; der Befund beruht auf der Spanne.',
+  'luck.description': 'Streifen von Unterschieden. Wie es war: {real}. Neu ausgelost: {values}.',
+  'luck.real': 'Wie es war',
+  'luck.dealt': 'Neu ausgelost',
+  'luck.times': '{deals}-mal',
+  'luck.labels': 'Namen',
+
+  'luck.table.caption':
+    'Zufall allein: um wie viel zwei gleich behandelte {unit} sich gewöhnlich unterscheiden ({one} und {other} Samen)',
+  'luck.table.share': 'Wo so viele aufgehen',
+  'luck.table.half': 'die Hälfte solcher Paare unterscheidet sich um',
+  'luck.table.most': '19 von 20 solchen Paaren unterscheiden sich um',
+  'luck.table.note':
+    'Angenommen: {unit} schwanken doppelt so stark, wie der Zufall einzelner Samen es bewirkt (φ = 2, Varianz; ohne Quelle, üblich beim Planen). Mit der Normalverteilung gerechnet, also grob.',
+  'luck.upTo': 'bis zu {points} je 100',
+  'luck.ofHundred': '{points} von 100',
+
+  'luck.settle.title': 'Etwa {units} je Behandlung würden einen Unterschied von {points} je 100 klären',
+  'luck.settle.asSeen':
+    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs. Linie: {points} je 100.',
+  'luck.settle.assumed':
+    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2). Linie: {points} je 100.',
+  'luck.settle.description': 'Kleinster gezeigter Unterschied nach Anzahl je Behandlung. {values}',
+  'luck.settle.each': '{units} je Behandlung',
+  'luck.settle.here': 'dieser Versuch',
+  'luck.settle.from': '{points} je 100 oder mehr',
+  'luck.settle.axis': 'Kleinster gezeigter Unterschied, je 100 Samen',
+};

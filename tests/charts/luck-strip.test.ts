@@ -1,0 +1,190 @@
+import { expect, test } from 'vitest';
+import { analyse } from '../../src/analysis/analyse.ts';
+import { luckStrip } from '../../src/charts/luck-strip.ts';
+import { renderSvg } from '../../src/charts/render-svg.ts';
+import { settlePlot } from '../../src/charts/settle-plot.ts';
+import type { Chart } from '../../src/charts/chart.ts';
+import { luckTable } from '../../src/wording/tables/luck-table.ts';
+import { wordsFor } from '../../src/wording/words-for.ts';
+import { demoTrial, demoTrials } from '../files/prose/prose-said.ts';
+
+const words = wordsFor('en');
+const primaryOf = (id: string) => {
+  const trial = demoTrial(id);
+  const result = analyse(trial).results.find(({ primary }) => primary);
+  const comparison = result?.comparisons[0];
+  if (!result || !comparison) throw new Error(`${id} compares nothing`);
+  return { trial, result, comparison };
+};
+const drawn = (of: typeof luckStrip, id: string) => {
+  const { trial, result, comparison } = primaryOf(id);
+  return of(trial, result, comparison, words) as Chart;
+};
+
+test('the strip says what it shows, with every value', () => {
+  const { title, subtitle, description, table, spec } = drawn(luckStrip, 'carrots-under-vermiculite');
+  expect({ title, subtitle, description }).toMatchInlineSnapshot(`
+    {
+      "description": "Strip of differences. As it was: 9 more per 100. Dealt anew: 14 fewer per 100, 13 fewer per 100, 12 fewer per 100, 12 fewer per 100, 11 fewer per 100, 10 fewer per 100, 8 fewer per 100, 7 fewer per 100, 6 fewer per 100, 5 fewer per 100, 4 fewer per 100, 4 fewer per 100, 2 fewer per 100, 4 more per 100, 5 more per 100, 6 more per 100, 8 more per 100, 9 more per 100, 10 more per 100.",
+      "subtitle": "Large mark: the labels as they were. Small dots: the same trays with their labels dealt anew at random. Had the treatment done nothing and the labels been dealt by lot, the real difference would be one more such deal, and the largest of all 20, up or down, about one time in 20. This shows luck; the finding rests on the range.",
+      "title": "Vermiculite-covered against Compost-covered: 8 of 19 random relabellings differ as much as the real labels, or more",
+    }
+  `);
+  expect(table.rows).toHaveLength(20);
+  expect(spec.datasets?.['dots']).toHaveLength(19);
+  expect(spec.datasets?.['real']).toHaveLength(1);
+});
+
+test('every replicated demonstration report that has the arrangements shows luck; singles have the table', () => {
+  const shown = demoTrials.flatMap((trial) => {
+    const result = analyse(trial).results.find(({ primary }) => primary);
+    return (result?.comparisons ?? []).map((comparison) =>
+      [
+        trial.id,
+        luckStrip(trial, result as never, comparison, words) ? 'strip' : '',
+        luckTable(words, trial, result as never, comparison) ? 'table' : '',
+        settlePlot(trial, result as never, comparison, words) ? 'settle' : '',
+      ]
+        .filter(Boolean)
+        .join(' '),
+    );
+  });
+  expect(`\n${shown.join('\n')}\n`).toMatchInlineSnapshot(`
+    "
+    carrots-under-vermiculite strip settle
+    herbs-lit-or-covered table settle
+    herbs-lit-or-covered table settle
+    herbs-lit-or-covered table settle
+    leek-shed-or-fridge strip
+    leek-shed-or-fridge strip settle
+    leek-shed-or-fridge strip
+    lettuce-surface-or-covered strip
+    onion-dried-before-freezing settle
+    parsley-soaked-a-day strip
+    peas-soaked-allotment strip settle
+    peas-soaked-balcony table settle
+    peas-soaked-school settle
+    tomato-tin-or-envelope strip
+    tomato-tin-or-envelope strip
+    tomato-tin-or-envelope
+    "
+  `);
+});
+
+test('what would settle it: at the spread seen, or at one that is assumed and said', () => {
+  const seen = drawn(settlePlot, 'carrots-under-vermiculite');
+  expect({
+    title: seen.title,
+    subtitle: seen.subtitle,
+    rows: seen.table.rows,
+    description: seen.description,
+  }).toMatchInlineSnapshot(`
+    {
+      "description": "Smallest difference shown, by number of each. 2 trays of each: 42 per 100 or more. 4 trays of each: 25 per 100 or more. 8 trays of each: 17 per 100 or more. 16 trays of each: 12 per 100 or more. 21 trays of each: 10 per 100 or more.",
+      "rows": [
+        [
+          "2 trays of each",
+          "42 per 100 or more",
+        ],
+        [
+          "4 trays of each",
+          "25 per 100 or more",
+        ],
+        [
+          "8 trays of each",
+          "17 per 100 or more",
+        ],
+        [
+          "16 trays of each",
+          "12 per 100 or more",
+        ],
+        [
+          "21 trays of each",
+          "10 per 100 or more",
+        ],
+      ],
+      "subtitle": "Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: 10 per 100.",
+      "title": "About 21 trays of each would settle a difference of 10 per 100",
+    }
+  `);
+  const assumed = drawn(settlePlot, 'peas-soaked-balcony');
+  expect({ title: assumed.title, subtitle: assumed.subtitle, rows: assumed.table.rows }).toMatchInlineSnapshot(`
+    {
+      "rows": [
+        [
+          "2 pots of each",
+          "55 per 100 or more",
+        ],
+        [
+          "4 pots of each",
+          "34 per 100 or more",
+        ],
+        [
+          "8 pots of each",
+          "22 per 100 or more",
+        ],
+        [
+          "16 pots of each",
+          "15 per 100 or more",
+        ],
+        [
+          "32 pots of each",
+          "10 per 100 or more",
+        ],
+      ],
+      "subtitle": "Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: 10 per 100.",
+      "title": "About 32 pots of each would settle a difference of 10 per 100",
+    }
+  `);
+});
+
+test('nothing would settle what was found', () => {
+  const { trial, result, comparison } = primaryOf('parsley-soaked-a-day');
+  expect(settlePlot(trial, result, comparison, words)).toBeNull();
+});
+
+test('the table of single trays states its assumption', () => {
+  const { trial, result, comparison } = primaryOf('peas-soaked-balcony');
+  expect(luckTable(words, trial, result, comparison)).toMatchInlineSnapshot(`
+    {
+      "caption": "Luck alone: by how much two pots that were treated alike commonly differ (20 and 20 seeds)",
+      "head": [
+        "Where so many come up",
+        "half of such pairs differ by",
+        "19 of 20 such pairs differ by",
+      ],
+      "note": "Assumed: pots vary twice as much as the luck of single seeds would make them (φ = 2, variance; no source, common practice for planning). Worked out with the normal curve, so these are rough.",
+      "rows": [
+        [
+          "50 of 100",
+          "up to 16 per 100",
+          "up to 44 per 100",
+        ],
+        [
+          "70 of 100",
+          "up to 14 per 100",
+          "up to 41 per 100",
+        ],
+        [
+          "80 of 100",
+          "up to 13 per 100",
+          "up to 36 per 100",
+        ],
+        [
+          "90 of 100",
+          "up to 10 per 100",
+          "up to 27 per 100",
+        ],
+      ],
+    }
+  `);
+});
+
+test.each([
+  ['luckStrip', luckStrip],
+  ['settlePlot', settlePlot],
+] as const)('%s is drawn inside its frame, the same at every build', async (_, of) => {
+  const svg = await renderSvg(drawn(of, 'carrots-under-vermiculite').spec, 'x');
+  expect(svg).toBe(await renderSvg(drawn(of, 'carrots-under-vermiculite').spec, 'x'));
+  expect(svg).not.toMatch(/NaN|undefined|null/);
+});
