@@ -26,6 +26,8 @@ export interface Words {
   number(value: number, digits?: number): string;
   /** Value of an outcome with its unit and fitting digits: "76 %", "5.4 days", "42 mm". Null -> "not known". */
   quantity(value: number | null, unit: string, seeds?: number | null): string;
+  /** A unit of an outcome as the analysis names it ("days", "mm"), for the head of a column or an axis. */
+  unitName(unit: string): string;
   /** "from 9 fewer to 17 more", "3 to 21", in the outcome's own words. */
   range(lower: number | null, upper: number | null, measure: Measure, unit: string): string;
   /** 2026-04-04 -> "4 April 2026". */

@@ -8,9 +8,13 @@ export function inUnit(text: string, unit: string, form: 'plain' | 'dative' = 'p
   return `${text}\u00A0${/(^| )1$/.test(text) ? one : form === 'dative' ? dative : many}`;
 }
 
+/** Unit of Maguire's rate. */
+const RATE = 'Samen je Tag von 100 gesäten';
+
 const WORDS: Readonly<Record<string, readonly [one: string, many: string, dative: string]>> = {
   days: ['Tag', 'Tage', 'Tagen'],
   points: ['Punkt', 'Punkte', 'Punkten'],
   years: ['Jahr', 'Jahre', 'Jahren'],
   months: ['Monat', 'Monate', 'Monaten'],
+  'seeds per day per 100 sown': [RATE, RATE, RATE],
 };

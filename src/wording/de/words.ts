@@ -37,6 +37,7 @@ import { testName } from './test-name.ts';
 import { trust } from './trust.ts';
 import { ui } from './ui.ts';
 import { formOf } from './form-of.ts';
+import { unitName } from './unit-name.ts';
 import { unitNoun } from './unit-noun.ts';
 import { verdictMark } from './verdict-mark.ts';
 
@@ -45,6 +46,7 @@ export const words: Words = {
   language: 'de',
   number,
   quantity: (value, unit, seeds) => quantity(value, unit, seeds),
+  unitName,
   range,
   date,
   list,

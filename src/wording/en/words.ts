@@ -44,6 +44,7 @@ export const words: Words = {
   language: 'en-GB',
   number,
   quantity,
+  unitName: (unit) => unit,
   range,
   date,
   list,

@@ -35,7 +35,7 @@ function quantities(words: Words, c: Comparison): readonly (readonly [string, st
         })
       : null;
 
-  add('table.difference', c.estimate === null ? null : `${number(c.estimate, 2)} ${c.unit}`);
+  add('table.difference', c.estimate === null ? null : `${number(c.estimate, 2)} ${words.unitName(c.unit)}`);
   add('table.interval', c.interval && limits(c.interval));
   add('stats.method', c.interval && words.intervalName(c.interval.method));
   add('stats.welch', limits(c.welch));
@@ -73,11 +73,11 @@ function quantities(words: Words, c: Comparison): readonly (readonly [string, st
   if (c.equivalence) {
     const { margin, fixedBeforehand, interval, shown } = c.equivalence;
     const fixed = ui[fixedBeforehand ? 'stats.marginFixed' : 'stats.marginNotFixed'];
-    add('stats.margin', `${number(margin, 1)} ${c.unit} (${fixed})`);
+    add('stats.margin', `${number(margin, 1)} ${words.unitName(c.unit)} (${fixed})`);
     add('table.interval90', limits(interval));
     add('stats.equivalence', ui[shown ? 'stats.yes' : 'stats.no']);
   }
-  add('stats.detectable', c.detectable === null ? null : `${number(c.detectable, 1)} ${c.unit}`);
+  add('stats.detectable', c.detectable === null ? null : `${number(c.detectable, 1)} ${words.unitName(c.unit)}`);
   if (c.tipping) {
     const { rho, note } = c.tipping;
     add('stats.tipping', note ? ui[note === 'already' ? 'stats.tippingAlready' : 'stats.tippingNever'] : number(rho));

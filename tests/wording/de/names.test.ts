@@ -35,6 +35,7 @@ test.each([
   [8.12, '% wet basis', null, '8,1 %'],
   [2, 'years', null, '2,0 Jahre'],
   [4.24, 'percentage points', null, '4,2 Punkte'],
+  [12.14, 'seeds per day per 100 sown', null, '12,1 Samen je Tag von 100 gesäten'],
   [12, '', null, '12,0'],
   [null, 'mm', null, 'nicht bekannt'],
 ])('quantity(%s, "%s", %s) is %s', (value, unit, seeds, text) => {
@@ -44,6 +45,17 @@ test.each([
 test('a number keeps its unit on its line', () => {
   expect(words.quantity(42, 'mm')).toBe('42\u00A0mm');
   expect(words.date('2026-04-04')).toBe('4.\u00A0April 2026');
+});
+
+test.each(['days', 'years', 'percentage points', 'seeds per day per 100 sown', '% wet basis', '% of mass lost'])(
+  'the unit %s has a German name',
+  (unit) => {
+    expect(words.unitName(unit)).not.toMatch(/day|year|point|seed|wet|mass /);
+  },
+);
+
+test('signs and authors’ own units stay as they are', () => {
+  expect(['mm', 'g', '%', 'Blätter', ''].map((unit) => words.unitName(unit))).toEqual(['mm', 'g', '%', 'Blätter', '']);
 });
 
 test('ranges are said in words, never with minus signs', () => {
