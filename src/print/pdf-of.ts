@@ -11,8 +11,13 @@ export interface Pdf {
   readonly pages: number;
 }
 
+export type Settings = readonly [() => PrintDocument, ...(() => PrintDocument)[]];
+
 /** What was set stays in Typst's memory for so many documents: trials share little but the page. */
 const KEPT_FOR = 3;
+
+/** Where a setting takes so many pages too many, only the tightest is tried after it. */
+const FAR = 2;
 
 let compiler: NodeCompiler | undefined;
 
@@ -20,20 +25,22 @@ let compiler: NodeCompiler | undefined;
  * Sets a document as PDF/UA-1: tagged, with our own faces and nobody else's. The same document gives the same
  * bytes on every machine.
  *
- * @param documents one, or several settings of the same from roomy to tight
+ * @param settings one document, or several settings of the same from roomy to tight, each made when its turn comes
  * @param most the first setting with at most so many pages is taken, else the first with the fewest
  * @throws {Error} where a document cannot be set, or would break PDF/UA-1
  */
-export function pdfOf(documents: readonly [PrintDocument, ...PrintDocument[]], most = Infinity): Pdf {
+export function pdfOf(settings: Settings, most = Infinity): Pdf {
   compiler ??= NodeCompiler.create({
     workspace: tmpdir(), // the template reads no file
     fontArgs: [{ fontBlobs: faces().map(({ bytes }) => bytes) }],
   });
   let best: { readonly set: NodeTypstDocument; readonly title: string } | undefined;
-  for (const document of documents) {
+  for (let index = 0; index < settings.length; index++) {
+    const document = (settings[index] ?? settings[0])();
     const set = setDocument(compiler, document);
     if (!best || set.numOfPages < best.set.numOfPages) best = { set, title: document.title };
     if (set.numOfPages <= most) break;
+    if (set.numOfPages >= most + FAR && index < settings.length - 2) index = settings.length - 2;
   }
   if (!best) throw new RangeError('pdfOf needs a document, got none');
   const bytes = pdfBytes(compiler, best.set, best.title);

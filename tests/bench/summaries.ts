@@ -1,8 +1,8 @@
 /**
  * How long a printable summary takes once warm, charts included, and how much memory 100 of them need.
- * `node tests/bench/summaries.ts`: the median must stay under 60 ms of this process's time on the demonstration's compared
- * trials, and 100 summaries under 300 MB more than before the first. The machine's other work is not counted: `process.cpuUsage`
- * tells what this process used; the clock is shown beside it.
+ * `node tests/bench/summaries.ts`: the median over the demonstration's trials must stay under 60 ms, and 100 summaries under
+ * 300 MB more than before the first. Judged by processor time, which other work on the machine lengthens less than the
+ * clock; the clock is shown beside it.
  */
 import { readPublishable } from '../../src/files/read-publishable.ts';
 import { summaryPdf } from '../../src/print/summary/summary-pdf.ts';
@@ -47,7 +47,8 @@ for (const [id, times] of taken) {
 }
 const all = [...taken.values()].flat();
 const grown = most - before;
+const time = median(all.map(({ cpu }) => cpu));
 console.log(
-  `median ${median(all.map(({ clock }) => clock)).toFixed(0)} ms; ${LIMIT.summaries} summaries: ${grown.toFixed(0)} MB more`,
+  `median ${median(all.map(({ clock }) => clock)).toFixed(0)} ms, ${time.toFixed(0)} ms of processor time; ${LIMIT.summaries} summaries: ${grown.toFixed(0)} MB more`,
 );
-if (median(all.map(({ clock }) => clock)) > LIMIT.milliseconds || grown > LIMIT.megabytes) process.exitCode = 1;
+if (time > LIMIT.milliseconds || grown > LIMIT.megabytes) process.exitCode = 1;
