@@ -4,21 +4,25 @@ import type { About } from './about.ts';
 
 const WEIGHTS = ['serious', 'caution', 'note'] as const;
 
-/** What limits the answer: serious caveats and cautions in full, notes by name. Stands beside the answer. */
-export function limits({ analysis, words }: About, inFull: boolean): Block[] {
+/** What limits the answer: serious caveats and cautions in full, notes by name; those of another outcome say so. */
+export function limits({ trial, analysis, words }: About, inFull: boolean): Block[] {
   const { ui } = words;
   const sorted = WEIGHTS.flatMap((weight) => analysis.caveats.filter((caveat) => caveat.weight === weight));
   const named = [...Map.groupBy(sorted, ({ id, weight }) => `${weight} ${id}`).values()];
   const told = named.filter(([first]) => inFull && first?.weight !== 'note');
   const nameOf = ({ id, weight }: Caveat) => `${words.caveatName(id)} (${ui[`weight.${weight}`]})`;
   const onlyNamed = named.filter((group) => !told.includes(group)).flatMap(([first]) => (first ? [nameOf(first)] : []));
+  const textOf = ({ outcome, text }: Caveat) => {
+    const other = analysis.results.find((result) => result.outcome === outcome && !result.primary);
+    return other ? `${words.outcomeTitle(trial, other)}: ${text}` : text;
+  };
   return [
     { kind: 'heading', level: 3, text: ui['report.limits'] },
     ...told.flatMap(([first, ...more]): Block[] =>
       first
         ? [
             { kind: 'text', style: 'strong', text: nameOf(first) },
-            ...[first, ...more].map(({ text }): Block => ({ kind: 'text', style: 'label', text })),
+            ...[first, ...more].map((caveat): Block => ({ kind: 'text', style: 'label', text: textOf(caveat) })),
           ]
         : [],
     ),

@@ -66,13 +66,9 @@ export const print = {
   'sheet.sower': 'Wer sät, braucht den Schlüssel; wer zählt, sieht ihn nicht an.',
   'sheet.packets': 'Etiketten für Tüten',
   'sheet.openOn': 'Öffnen am {date}',
-  'sheet.openAtStart': 'Test zu Beginn',
   'sheet.stored': 'Gelagert {time}',
   'sheet.packedOn': 'Verpackt am',
   'sheet.initials': 'Kürzel',
-  'sheet.temperature': 'Temperatur',
-  'sheet.done': 'Getan',
-  'sheet.part': '{title}, Teil {part} von {parts}',
   'print.seasons': 'Für ein schwarzes Brett alle Versuche einer Saison als PDF:',
 
   'plan.title': 'Einen Versuch planen',

@@ -64,13 +64,9 @@ export const print = {
   'sheet.sower': 'Whoever sows needs the key; whoever counts does not look at it.',
   'sheet.packets': 'Packet labels',
   'sheet.openOn': 'Open on {date}',
-  'sheet.openAtStart': 'Test at the start',
   'sheet.stored': 'Stored {time}',
   'sheet.packedOn': 'Packed on',
   'sheet.initials': 'Initials',
-  'sheet.temperature': 'Temperature',
-  'sheet.done': 'Done',
-  'sheet.part': '{title}, part {part} of {parts}',
   'print.seasons': 'For a noticeboard, all trials of a season as PDF:',
 
   'plan.title': 'Plan a trial',
