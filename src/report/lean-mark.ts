@@ -14,8 +14,9 @@ const PLACE = ['transform', 'd', 'x2', 'y2'];
 
 /**
  * A mark of Vega's SVG the short way: words stand at x and y, lines and shapes are paths without a transform,
- * discs are circles, and those that are filled with the colour of their edge, as squares, dots of a round or square pen; places with one
- * decimal. Null where it draws nothing or is drawn some other way.
+ * discs are circles or, filled with the colour of their edge, dots of a round pen; squares of one colour are
+ * filled to the edge (a dot of a square pen has no direction, and PDF leaves it out); places with one decimal.
+ * Null where it draws nothing or is drawn some other way.
  */
 export function markOf(tag: string): Mark | null {
   const [, element = '', written = '', words = ''] = /^<(\w+)([^>]*?)\/?>(?:([^<]*)<\/\w+>)?$/.exec(tag) ?? [];
@@ -49,23 +50,27 @@ function shape(attributes: Attributes, x: number, y: number): Mark | null {
   const edge = Number(attributes.get('stroke-width') ?? 1);
   const [fill, stroke] = [attributes.get('fill'), edge === 0 ? undefined : attributes.get('stroke')];
   const isWhole = !look.includes('opacity');
-  const ofPen = (cap: string, size: number) =>
-    pathMark(
-      ` stroke="${fill}" stroke-width="${short(size + (stroke ? edge : 0))}" stroke-linecap="${cap}"`,
-      `M${short(x)},${short(y)}h0`,
-      'always',
-    );
+  const outer = (size: number) => size + (stroke ? edge : 0);
   const isOneColour = fill && isWhole && (!stroke || stroke === fill);
   const disc = /^M([\d.]+),0A\1,\1,0,1,1,-\1,0A\1,\1,0,1,1,\1,0Z?$/.exec(d);
   if (disc) {
     const r = Number(disc[1]);
-    if (isOneColour) return ofPen('round', 2 * r);
+    if (isOneColour) {
+      const pen = ` stroke="${fill}" stroke-width="${short(outer(2 * r))}" stroke-linecap="round"`;
+      return pathMark(pen, `M${short(x)},${short(y)}h0`, 'always');
+    }
     const place = ` cx="${short(x)}" cy="${short(y)}" r="${short(r)}"`;
     return { look, path: '', joins: null, tag: (shown) => `<circle${shown}${place}/>` };
   }
   const square = /^M-([\d.]+),-\1h([\d.]+)v\2h-\2Z$/.exec(d);
   if (square && isOneColour && Math.abs(Number(square[2]) - 2 * Number(square[1])) < 0.05) {
-    return ofPen('square', Number(square[2]));
+    const size = outer(Number(square[2]));
+    const side = short(size);
+    return pathMark(
+      ` fill="${fill}"`,
+      `M${short(x - size / 2)},${short(y - size / 2)}h${side}v${side}h-${side}Z`,
+      'always',
+    );
   }
   const joins = isWhole && (!fill || fill === stroke) ? 'always' : null;
   const relative = /^M([\d.-]+),([\d.-]+)([a-zZ\d.,-]*)$/.exec(d);

@@ -39,7 +39,7 @@ test('pale lines are one path only where they run one way, so that no crossing t
   );
 });
 
-test('marks of one colour become dots of a pen as wide as they were; others keep their edge', () => {
+test('marks of one colour become dots of a round pen or filled squares, as wide as they were; others keep their edge', () => {
   const disc = (look: string) =>
     `<path transform="translate(24,-23.5)" d="M3.2,0A3.2,3.2,0,1,1,-3.2,0A3.2,3.2,0,1,1,3.2,0" ${look}/>`;
   const square = (look: string) => `<path transform="translate(5,6)" d="M-3,-3h6v6h-6Z" ${look}/>`;
@@ -47,9 +47,7 @@ test('marks of one colour become dots of a pen as wide as they were; others keep
   expect(leanSvg(disc(bare) + disc(bare))).toBe(
     '<path stroke="red" stroke-width="6.4" stroke-linecap="round" d="M24,-23.5h0M24,-23.5h0"/>',
   );
-  expect(leanSvg(square('fill="red" stroke="red" stroke-width="2"'))).toBe(
-    '<path stroke="red" stroke-width="8" stroke-linecap="square" d="M5,6h0"/>',
-  );
+  expect(leanSvg(square('fill="red" stroke="red" stroke-width="2"'))).toBe('<path fill="red" d="M1,2h8v8h-8Z"/>');
   expect(leanSvg(disc('fill="white" stroke="red"') + square('fill="white" stroke="red"'))).toBe(
     '<g fill="white" stroke="red"><circle cx="24" cy="-23.5" r="3.2"/><path d="M2,3h6v6h-6Z"/></g>',
   );
