@@ -21,6 +21,13 @@ export const site = {
   'nav.backToTrial': 'Zurück zum Versuch',
   'nav.backToTrials': 'Zurück zu allen Versuchen',
   'nav.language': 'Sprache',
+  'nav.trail': 'Wo diese Seite steht',
+
+  'index.label': 'Alle Seiten',
+  'index.findings': 'Ergebnisse',
+  'index.bench': 'Am Aussaattisch',
+  'index.behind': 'Hinter den Ergebnissen',
+  'index.site': 'Diese Seiten',
 
   'home.title': 'Saatversuche, Seite an Seite',
   'home.intro':

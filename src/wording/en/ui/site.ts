@@ -19,6 +19,13 @@ export const site = {
   'nav.backToTrial': 'Back to the trial',
   'nav.backToTrials': 'Back to all trials',
   'nav.language': 'Language',
+  'nav.trail': 'Where this page stands',
+
+  'index.label': 'All pages',
+  'index.findings': 'Findings',
+  'index.bench': 'At the bench',
+  'index.behind': 'Behind the findings',
+  'index.site': 'This site',
 
   'home.title': 'Seed trials, side by side',
   'home.intro':

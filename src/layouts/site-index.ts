@@ -1,0 +1,29 @@
+import type { UiKey } from '../wording/words.ts';
+
+export interface IndexEntry {
+  /** Address below the base, with slashes at both ends where it is a page. */
+  readonly path: string;
+  readonly name: UiKey;
+  /** Stands in the head of every page as well: at most six do, so that it stays one calm line. */
+  readonly main?: true;
+}
+
+export interface IndexGroup {
+  readonly title: UiKey;
+  readonly entries: readonly IndexEntry[];
+}
+
+/** Every page that stands by itself, in groups: the index at the foot of each page. A new page adds its line here. */
+export const siteIndex: readonly IndexGroup[] = [
+  {
+    title: 'index.findings',
+    entries: [{ path: '/trials/', name: 'nav.trials', main: true }],
+  },
+  {
+    title: 'index.behind',
+    entries: [
+      { path: '/methods/', name: 'nav.methods', main: true },
+      { path: '/glossary/', name: 'nav.glossary', main: true },
+    ],
+  },
+];
