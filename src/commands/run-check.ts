@@ -1,23 +1,29 @@
+import { readFile } from 'node:fs/promises';
+import { basename, dirname, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { resolve } from 'node:path';
 import { contentFolder } from '../files/content-folder.ts';
 import { readContent, type Content } from '../files/read-content.ts';
 import { readTrialFolder, type TrialFolder } from '../files/read-trial-folder.ts';
+import { shownPath } from '../files/shown-path.ts';
+import { compareTypings } from '../trial/compare-typings.ts';
 import type { Problem } from '../trial/problem.ts';
 import { didYouMean } from '../trial/text/did-you-mean.ts';
 import { shown } from '../trial/text/shown.ts';
 import { checkReport } from './check-report.ts';
 import type { Terminal } from './terminal.ts';
 
-const USAGE = `npm run --silent check -- [<trial>…] [--strict] [--json] [--content <folder>]
+const USAGE = `npm run --silent check -- [<trial>…] [--strict] [--json] [--against <file>]
+                               [--content <folder>]
 
 Reads every file of the content folder (or of the trials named, by id or folder) and says what is wrong.
 
   --strict            warnings count as errors
   --json              prints fairsown-check/1 in place of text
+  --against <file>    also compares counts.csv of the one trial named with a second typing of the same sheets
   --content <folder>  another content folder than FAIRSOWN_CONTENT or "content"
 
-Ends with 0 where nothing is wrong, 1 where there are errors, 2 where it was called in a way it does not know.
+Ends with 0 where nothing is wrong, 1 where there are errors (or typings that differ), 2 where it was called in
+a way it does not know.
 `;
 
 /**
@@ -43,9 +49,12 @@ export async function runCheck(args: readonly string[], terminal: Terminal): Pro
   const trials = await chosenTrials(content, positionals);
   if (typeof trials === 'string') return usage(trials);
 
-  const problems: Problem[] = [...content.problems, ...trials.flatMap((trial) => trial.problems)];
+  const typings = values.against === undefined ? null : await typingsOf(trials, content, values.against);
+  if (typeof typings === 'string') return usage(typings);
+  const ofTrials = trials.flatMap((trial) => trial.problems);
+  const problems: Problem[] = [...content.problems, ...ofTrials, ...(typings?.problems ?? [])];
   const report = checkReport(problems, trials.length);
-  terminal.out(values.json ? `${JSON.stringify(report.json, null, 2)}\n` : report.text);
+  terminal.out(values.json ? `${JSON.stringify(report.json, null, 2)}\n` : report.text + (typings?.closing ?? ''));
   const { errors, warnings } = report.json;
   return errors > 0 || (values.strict && warnings > 0) ? 1 : 0;
 
@@ -64,12 +73,29 @@ function optionsOf(args: readonly string[]) {
         strict: { type: 'boolean', default: false },
         json: { type: 'boolean', default: false },
         help: { type: 'boolean', default: false },
+        against: { type: 'string' },
         content: { type: 'string' },
       },
     });
   } catch (error) {
     return error instanceof Error ? (error.message.split('. ')[0] ?? error.message) : String(error);
   }
+}
+
+/** How counts.csv of the one trial differs from a second typing; a text says why they cannot be compared. */
+async function typingsOf(
+  trials: readonly TrialFolder[],
+  { site }: Content,
+  file: string,
+): Promise<{ readonly problems: readonly Problem[]; readonly closing: string } | string> {
+  const [trial, ...others] = trials;
+  if (trial === undefined || others.length > 0) return '--against needs one trial, named before it.';
+  const bytes = await readFile(file).catch(() => null);
+  if (bytes === null) return `There is no file ${shown(file)} that can be read.`;
+  const second = { folder: shownPath(dirname(resolve(file))), name: basename(file), bytes };
+  const { problems, compared } = compareTypings({ folder: trial.folder, files: trial.files, site }, second);
+  const differ = problems.filter(({ rule }) => rule === 'typings-differ').length;
+  return { problems, closing: `${compared} counts compared with ${file}: ${differ === 0 ? 'none' : differ} differ.\n` };
 }
 
 /** The trials named, by id or by folder, wherever it is; all where none is. A text says which is not there. */

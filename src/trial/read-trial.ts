@@ -2,17 +2,16 @@ import { buildTrial } from './build-trial.ts';
 import { checkFolder } from './check-folder.ts';
 import { checkRecords } from './check-records.ts';
 import { checkTrialYaml } from './check-trial-yaml.ts';
+import { contextOf } from './context-of.ts';
 import { FolderProblems } from './folder-problems.ts';
 import type { Problem } from './problem.ts';
 import { readPhotos } from './read-photos.ts';
 import { readPlan } from './read-plan.ts';
 import { readReferences, type Unsure } from './read-references.ts';
 import { readTables } from './read-tables.ts';
-import { readTrialYaml, type TrialYaml } from './read-trial-yaml.ts';
+import { readTrialYaml } from './read-trial-yaml.ts';
 import { readYamlEvents } from './read-yaml-events.ts';
-import { treatmentOf } from './treatment-of.ts';
-import type { TrialContext } from './trial-context.ts';
-import type { Lot, Site, Trial } from './trial.ts';
+import type { Site, Trial } from './trial.ts';
 
 export interface TrialSource {
   /** The folder's name. */
@@ -68,18 +67,4 @@ export function readTrial({ id, folder, files, site, unsure = new Set() }: Trial
     yaml: [{ name: 'trial.yaml', yaml: trialYaml.yaml }, ...references.files],
   });
   return { trial, problems: problems.problems };
-}
-
-function contextOf(trialYaml: TrialYaml | null, lots: ReadonlyMap<string, Lot>): TrialContext {
-  const { status, sown, scoring, lots: lotIds, treatments, storage } = trialYaml?.given ?? {};
-  const distinct = treatments !== undefined && new Set(treatments.map(({ id }) => id)).size === treatments.length;
-  return {
-    status: status ?? null,
-    sown: sown ?? null,
-    blind: scoring?.blind ?? 'unknown',
-    counts: scoring?.counts ?? 'cumulative',
-    lots: lotIds?.every((id) => lots.has(id)) ? new Map(lotIds.map((id) => [id, lots.get(id) as Lot])) : null,
-    treatments: distinct ? new Map(treatments?.map((given) => [given.id, treatmentOf(given)])) : null,
-    storage: storage !== undefined,
-  };
 }

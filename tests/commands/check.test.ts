@@ -103,3 +103,59 @@ test('the command itself runs without a bundler and reads FAIRSOWN_CONTENT', asy
   expect(found.status).toBe(1);
   expect(run('--content', `${folder}/nowhere`).status).toBe(2);
 });
+
+const SECOND = 'sowing,day 5,day 8\ns04,14,44\ns01,10,40\ns02,12,54\ns03,9,NC\n';
+
+test('--against lists the cells in which two typings differ, whatever their layout; exit 1', async () => {
+  const files = { 'second.csv': SECOND };
+  const folder = await temporaryContent(files);
+  const { code, out } = await check(['leek', '--against', `${folder}/second.csv`], files);
+  const second = relative(process.cwd(), folder);
+  expect(code).toBe(1);
+  expect(out.replaceAll(second, 'elsewhere').replaceAll(folder, 'elsewhere')).toMatchInlineSnapshot(`
+    "content/trials/leek/counts.csv:7:7 germinated: found 45 for sowing "s02" on day 8, but elsewhere/second.csv:4 has 54
+      error: Look at the sheet of that day, and correct whichever was mistyped.
+
+    content/trials/leek/counts.csv:8:7 germinated: found 38 for sowing "s03" on day 8, but elsewhere/second.csv:5 has no number
+      error: Look at the sheet of that day, and correct whichever was mistyped.
+
+    1 trial read: 2 errors, no warnings.
+    8 counts compared with elsewhere/second.csv: 2 differ.
+    "
+  `);
+});
+
+test('--against a file that says the same: exit 0', async () => {
+  const folder = await temporaryContent({ 'second.csv': SECOND.replace('54', '45').replace('NC', '38') });
+  const { code, out } = await check(['leek', '--against', `${folder}/second.csv`]);
+  expect(code).toBe(0);
+  expect(out).toMatch(/no errors, no warnings\.\n8 counts compared with .+second\.csv: none differ\.\n$/);
+});
+
+test('--against finds the slip that made counts.csv wrong, and a row that one typing lacks', async () => {
+  const counts = 'sowing,day,germinated\ns01,5,99\ns02,5,12\n';
+  const folder = await temporaryContent({ 'second.csv': 'sowing,day,germinated\ns01,5,9\ns03,5,7\n' });
+  const { code, out } = await check(['leek', '--against', `${folder}/second.csv`], {
+    'trials/leek/counts.csv': counts,
+  });
+  expect(code).toBe(1);
+  expect(out).toContain('found 99, but 50 seeds were sown in "s01"');
+  expect(out).toMatch(/counts\.csv:2:7 germinated: found 99 for sowing "s01" on day 5, but .+second\.csv:2 has 9\n/);
+  expect(out).toMatch(/counts\.csv:3:7 germinated: found 12 for sowing "s02" on day 5, but .+second\.csv has none\n/);
+  expect(out).toMatch(/second\.csv:3:7 germinated: found 7 for sowing "s03" on day 5, but .+counts\.csv has none\n/);
+});
+
+test('--against reads the second file as strictly as the first', async () => {
+  const folder = await temporaryContent({ 'second.csv': 'sowing,day,germinated\ns01,5,~10\ns99,5,1\n' });
+  const { code, out } = await check(['leek', '--against', `${folder}/second.csv`]);
+  expect(code).toBe(1);
+  expect(out).toMatch(/second\.csv:2:\d+ germinated: /);
+  expect(out).toMatch(/second\.csv:3:1 sowing: /);
+});
+
+test('--against needs one trial and a file', async () => {
+  expect((await check(['--against', 'x.csv'], { 'trials/two/trial.yaml': 'title: x\n' })).err).toMatch(
+    /^--against needs one trial/,
+  );
+  expect(await check(['leek', '--against', '/nowhere/x.csv'])).toMatchObject({ code: 2 });
+});
