@@ -69,6 +69,14 @@ describe.each(site.pages)('/%s', (path) => {
     expect(found).toEqual([]);
   });
 
+  test('names the layers of its styles in their order', () => {
+    const styles = all(text, /<link rel="stylesheet" href="([^"]*)"/g).map((href) =>
+      html(href.slice(site.base.length)),
+    );
+    const named = all(styles.join(''), /@layer ([\w,]+)/g).flatMap((names) => names.split(','));
+    expect([...new Set(named)]).toEqual(['tokens', 'base', 'layout', 'components', 'print']);
+  });
+
   test('repeats no id', () => {
     const ids = all(text, /\sid="([^"]*)"/g);
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
