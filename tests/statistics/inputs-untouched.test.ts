@@ -10,6 +10,7 @@ import { pearsonDispersion } from '../../src/statistics/pearson-dispersion.ts';
 import { permuteMeans } from '../../src/statistics/permutation/permute-means.ts';
 import { permuteProportions } from '../../src/statistics/permutation/permute-proportions.ts';
 import { signFlipTest } from '../../src/statistics/permutation/sign-flip-test.ts';
+import { randomEffects } from '../../src/statistics/pooling/random-effects.ts';
 import { pooledMeans } from '../../src/statistics/pooled-means.ts';
 import { pooledProportions } from '../../src/statistics/pooled-proportions.ts';
 import { shareBracket } from '../../src/statistics/times/share-bracket.ts';
@@ -59,6 +60,17 @@ test.each<[string, () => unknown]>([
         freeze([
           { treated: a, control: b },
           { treated: b, control: a },
+        ]),
+      ),
+  ],
+  [
+    'randomEffects',
+    () =>
+      randomEffects(
+        freeze([
+          { estimate: 3, se: 1 },
+          { estimate: 9, se: 2 },
+          { estimate: 4, se: 3 },
         ]),
       ),
   ],
