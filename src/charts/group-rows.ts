@@ -1,7 +1,8 @@
 import type { Group, Result, UnitValue } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
-import { treatmentStyle, type TreatmentStyle } from './treatment-style.ts';
+import type { TreatmentStyle } from './series-style.ts';
+import { treatmentStyle } from './treatment-style.ts';
 import { valueText } from './value-text.ts';
 
 /** One group of a lot: its units, its words, how it is drawn. */

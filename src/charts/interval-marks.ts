@@ -3,7 +3,7 @@ import type { Words } from '../wording/words.ts';
 import { PAPER } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import type { Scale } from './nice-scale.ts';
-import type { TreatmentStyle } from './treatment-style.ts';
+import type { TreatmentStyle } from './series-style.ts';
 import { valueAxis } from './value-axis.ts';
 
 /** An estimate with its interval, and the height in the drawing at which it stands. */

@@ -6,7 +6,8 @@ import { place, raw, type Layers } from './encoding.ts';
 import { leftInWords, type WeighedPair } from './masses.ts';
 import { niceScale } from './nice-scale.ts';
 import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
-import { CONTROL_STYLE, treatmentStyle } from './treatment-style.ts';
+import { CONTROL_STYLE } from './series-style.ts';
+import { treatmentStyle } from './treatment-style.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
 
 const LINE = 18; // from one weighing's line to the next

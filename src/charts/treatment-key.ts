@@ -1,14 +1,10 @@
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
-import { INK, LEADING, TEXT } from './chart-theme.ts';
 import { place, raw, type Encoding, type Layers } from './encoding.ts';
-import { fitText } from './fit-text.ts';
 import type { Course } from './germination-course.ts';
+import { keyRows, type KeyBox } from './key-rows.ts';
+import { CONTROL_STYLE } from './series-style.ts';
 import { treatmentStyle } from './treatment-style.ts';
-
-const SAMPLE = 48; // length of a line in the key
-const GAP = 10;
-const BETWEEN = 6;
 
 /**
  * The key of a plot: a row for each treatment with its line, mark and label, and one for sowings left out.
@@ -16,26 +12,18 @@ const BETWEEN = 6;
  *
  * @param box where the key starts and how wide it is
  */
-export function treatmentKey(
-  trial: Trial,
-  courses: readonly Course[],
-  words: Words,
-  box: { readonly x: number; readonly width: number },
-) {
-  let height = 3;
-  const row = (label: string) => {
-    const text = fitText(label, box.width - SAMPLE - GAP, TEXT, 2);
-    const y = height + LEADING / 2;
-    height += text.length * LEADING + BETWEEN;
-    return { y, text, x: box.x, x2: box.x + SAMPLE, middle: box.x + SAMPLE / 2, words: box.x + SAMPLE + GAP };
-  };
-  const rows = courses.map(({ treatment }) => ({
-    ...treatmentStyle(trial, treatment),
-    ...row(words.treatmentLabel(trial, treatment)),
+export function treatmentKey(trial: Trial, courses: readonly Course[], words: Words, box: KeyBox) {
+  const treatments = courses.map(({ treatment }) => ({
+    label: words.treatmentLabel(trial, treatment),
+    style: treatmentStyle(trial, treatment),
   }));
   const anyLeftOut = courses.some(({ sowings }) => sowings.some(({ leftOut }) => leftOut));
-  const leftOut = anyLeftOut ? [{ colour: INK, dash: LEFT_OUT_DASH, ...row(words.ui['chart.leftOut']) }] : [];
-  return { rows, leftOut, height };
+  const out = { ...CONTROL_STYLE, dash: LEFT_OUT_DASH };
+  const { rows, height } = keyRows(
+    [...treatments, ...(anyLeftOut ? [{ label: words.ui['chart.leftOut'], style: out }] : [])],
+    box,
+  );
+  return { rows: rows.slice(0, treatments.length), leftOut: rows.slice(treatments.length), height };
 }
 
 /** Thin lines of sowings that were left out. */

@@ -1,30 +1,5 @@
 import type { Trial } from '../trial/trial.ts';
-import { INK, PAPER } from './chart-theme.ts';
-
-export interface TreatmentStyle {
-  readonly colour: string;
-  readonly fill: string;
-  /** Vega's `strokeDash`; [1, 0] is a whole line. */
-  readonly dash: readonly number[];
-  readonly shape: string;
-}
-
-/**
- * Each at least 3:1 against light and dark paper and their shades, and told apart by readers without one
- * kind of cone (distances and contrasts are tested).
- */
-const COLOURS = ['#2372b5', '#d0660f', '#12979a', '#846756', '#8c77ed'] as const;
-const DASHES = [
-  [7, 3],
-  [2, 2.5],
-  [10, 3, 2, 3],
-  [14, 4],
-  [5, 2, 1.5, 2, 1.5, 2],
-] as const;
-const SHAPES = ['square', 'triangle-up', 'diamond', 'cross', 'triangle-down'] as const;
-
-/** Ink, a whole line, an open circle. */
-export const CONTROL_STYLE: TreatmentStyle = { colour: INK, fill: PAPER, dash: [1, 0], shape: 'circle' };
+import { CONTROL_STYLE, seriesStyle, type TreatmentStyle } from './series-style.ts';
 
 /**
  * How one treatment is drawn in every chart of its trial: colour, dash and shape say the same, so that grey print
@@ -39,14 +14,5 @@ export function treatmentStyle(trial: Trial, treatment: string): TreatmentStyle 
   if (!found) throw new RangeError(`treatmentStyle needs a treatment of ${trial.id}, got ${treatment}`);
   if (found.control) return CONTROL_STYLE;
 
-  const place = trial.treatments.filter(({ control }) => !control).indexOf(found);
-  const round = Math.floor(place / COLOURS.length);
-  const pick = <T>(from: readonly T[], step: number): T => from[(place + step) % from.length] as T;
-  const colour = pick(COLOURS, 0);
-  return {
-    colour,
-    fill: colour,
-    dash: pick(DASHES, round),
-    shape: pick(SHAPES, 2 * round + Math.floor(round / DASHES.length)),
-  };
+  return seriesStyle(trial.treatments.filter(({ control }) => !control).indexOf(found));
 }

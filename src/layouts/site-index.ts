@@ -17,7 +17,13 @@ export interface IndexGroup {
 export const siteIndex: readonly IndexGroup[] = [
   {
     title: 'index.findings',
-    entries: [{ path: '/trials/', name: 'nav.trials', main: true }],
+    entries: [
+      { path: '/trials/', name: 'nav.trials', main: true },
+      { path: '/trials/by/crop/', name: 'by.crop' },
+      { path: '/trials/by/treatment/', name: 'by.treatment' },
+      { path: '/lots/', name: 'nav.lots' },
+      { path: '/people/', name: 'nav.people' },
+    ],
   },
   {
     title: 'index.behind',

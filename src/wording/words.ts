@@ -10,6 +10,7 @@ import type {
   Test,
 } from '../analysis/analysis.ts';
 import type { Measure, Trial } from '../trial/trial.ts';
+import type { CreditRole } from './credit-role.ts';
 import type { ui } from './en/ui.ts';
 
 /**
@@ -54,6 +55,8 @@ export interface Words {
   /** "Sealed jar against Paper packet", with the lot where there are several. */
   comparisonName(trial: Trial, comparison: Comparison): string;
   crop(crop: string): string;
+  /** Role of the CRediT taxonomy that a role in a grower's words falls under; null where none fits. */
+  creditRole(role: string): CreditRole | null;
 
   // — findings —
   /** One sentence a comparison of the primary outcome, pooled comparison first. */

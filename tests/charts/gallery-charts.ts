@@ -2,8 +2,10 @@ import type { Chart } from '../../src/charts/chart.ts';
 import { differences } from '../../src/charts/differences.ts';
 import { germinationCurves } from '../../src/charts/germination-curves.ts';
 import { units } from '../../src/charts/units.ts';
+import { lotGermination } from '../../src/charts/lot-germination.ts';
 import { masses } from '../../src/charts/masses.ts';
 import { trait } from '../../src/charts/trait.ts';
+import { inventTests } from './invent-tests.ts';
 import { invent, inventHeights, inventWeighings } from './invented.ts';
 import type { Words } from '../../src/wording/words.ts';
 
@@ -115,5 +117,7 @@ export function galleryCharts(words: Words): Record<string, Chart> {
   const weighed = inventWeighings();
   const chart = masses(weighed.trial, weighed.analysis, words);
   if (chart) charts['masses'] = chart;
+  const lot = lotGermination('Leek', inventTests(), words);
+  if (lot) charts['lot: series and two trials'] = lot;
   return charts;
 }

@@ -1,7 +1,9 @@
 import type { UiKey } from '../words.ts';
 import { charts } from './ui/charts.ts';
 import { kit } from './ui/kit.ts';
+import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
+import { pages } from './ui/pages.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -17,5 +19,7 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...print,
   ...prose,
   ...luck,
+  ...lists,
+  ...pages,
   ...kit,
 };

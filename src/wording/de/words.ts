@@ -1,3 +1,4 @@
+import { creditRole } from '../credit-role.ts';
 import type { Words } from '../words.ts';
 import { allMethods } from './all-methods.ts';
 import { cannotTell } from './cannot-tell.ts';
@@ -31,6 +32,7 @@ import { pValue } from './p-value.ts';
 import { planChangeText } from './plan-change-text.ts';
 import { quantity } from './quantity.ts';
 import { range } from './range.ts';
+import { roleWords } from './role-words.ts';
 import { say } from './say.ts';
 import { storageSeries } from './storage-series.ts';
 import { testName } from './test-name.ts';
@@ -61,6 +63,7 @@ export const words: Words = {
   measureName,
   comparisonName,
   crop,
+  creditRole: (role) => creditRole(role, roleWords),
   inShort,
   comparisonSentence,
   headline,

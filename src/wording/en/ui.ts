@@ -1,6 +1,8 @@
 import { charts } from './ui/charts.ts';
 import { kit } from './ui/kit.ts';
+import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
+import { pages } from './ui/pages.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -8,4 +10,4 @@ import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
-export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...luck, ...kit };
+export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...luck, ...lists, ...pages, ...kit };

@@ -1,5 +1,6 @@
-import type { Outcome, Treatment, Trial } from '../../trial/trial.ts';
+import type { Outcome, Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
+import { treatmentFact } from './treatment-fact.ts';
 
 export interface Fact {
   readonly name: string;
@@ -35,12 +36,6 @@ function lotFact(words: Words, trial: Trial, id: string): string {
   const lot = trial.lots.find((known) => known.id === id);
   const harvested = lot?.harvested ? `${words.ui['lot.harvested']} ${lot.harvested}` : null;
   return [words.lotName(trial, id), lot?.species, lot?.supplier, harvested].filter(Boolean).join(', ');
-}
-
-function treatmentFact(words: Words, { label, control, soakHours, handling }: Treatment): string {
-  const soak = soakHours === null ? null : words.say('repeat.soak', { hours: words.number(soakHours) });
-  const named = control ? `${label} (${words.ui['report.control']})` : label;
-  return [named, soak, handling].filter(Boolean).join('; ');
 }
 
 /** "Sealed jar: 4 sowings of 50 seeds": a line a lot and treatment; without treatments while those are kept apart. */

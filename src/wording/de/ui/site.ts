@@ -68,10 +68,6 @@ export const site = {
   'list.more': 'und {n} weitere',
   'list.notAnalysed': 'noch nicht verglichen',
 
-  'crop.title': 'Versuche mit {crop}',
-  'year.title': 'Versuche, gesät {year}',
-  'treatment.title': 'Versuche mit {treatment}',
-
   'methods.intro':
     'Was ein Bericht berechnen kann: in einfachen Worten, als Formel, mit Quelle und mit dem, woran das Programm geprüft wurde.',
   'glossary.intro': 'Wörter der Berichte, in dem Sinn, in dem sie dort stehen.',

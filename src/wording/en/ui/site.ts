@@ -65,10 +65,6 @@ export const site = {
   'list.more': 'and {n} more',
   'list.notAnalysed': 'not compared yet',
 
-  'crop.title': 'Trials of {crop}',
-  'year.title': 'Trials sown in {year}',
-  'treatment.title': 'Trials of {treatment}',
-
   'methods.intro':
     'What a report may compute: in plain words, as a formula, with its source, and what the program was checked against.',
   'glossary.intro': 'Words that reports use, in the sense in which they use them.',
@@ -103,7 +99,7 @@ export const site = {
   'person.affiliation': 'Affiliation',
   'person.orcid': 'ORCID',
   'person.trials': 'Trials',
-  'person.roles': 'Did',
+  'person.roles': 'What they did',
 
   'about.title': 'About this site',
   'about.noOfficialTest':

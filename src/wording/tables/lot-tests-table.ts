@@ -1,0 +1,50 @@
+import type { LotTest } from '../../analysis/lot-tests.ts';
+import type { Words } from '../words.ts';
+import type { TextTable } from './numbers-table.ts';
+
+/** Every test of a lot: when, how treated, how much came up, what the data fit with, in how many trays; the trial where there are several. */
+export function lotTestsTable(words: Words, tests: readonly LotTest[]): TextTable {
+  const { ui } = words;
+  const isSeries = tests.some(({ group }) => group.stored !== null);
+  const several = new Set(tests.map(({ trial }) => trial.id)).size > 1;
+  return {
+    head: [
+      ui['list.sown'],
+      ...(several ? [ui['list.trial']] : []),
+      ui['table.treatment'],
+      ...(isSeries ? [ui['chart.stored']] : []),
+      ui['table.count'],
+      ui['table.share'],
+      ui['table.interval'],
+      ui['table.units'],
+    ],
+    rows: tests.map(({ trial, group, date, day }) => [
+      words.date(date).replaceAll(' ', '\u00A0'),
+      ...(several ? [trial.title] : []),
+      words.treatmentLabel(trial, group.treatment),
+      ...(isSeries ? [storedText(words, group.stored)] : []),
+      countText(words, group, day),
+      words.quantity(group.estimate, '%', group.seeds),
+      rangeText(words, group),
+      words.units(trial, group),
+    ]),
+  };
+}
+
+const storedText = (words: Words, years: number | null): string =>
+  years === null ? '' : words.number(years, Number.isInteger(years) ? 0 : 1);
+
+function countText(words: Words, { count, seeds }: LotTest['group'], day: number): string {
+  if (count === null || seeds === null) return '';
+  return words.say('lot.countOn', { count: words.number(count), seeds: words.number(seeds), day: words.number(day) });
+}
+
+/** With one tray the range holds the luck of seeds alone, and says so. */
+function rangeText(words: Words, { interval, seeds }: LotTest['group']): string {
+  if (interval?.lower == null || interval.upper == null) return '';
+  const range = words.say('chart.fromTo', {
+    lower: words.quantity(interval.lower, '%', seeds),
+    upper: words.quantity(interval.upper, '%', seeds),
+  });
+  return interval.method === 'wilson-seeds-only' ? `${range} (${words.ui['table.seedLuckOnly']})` : range;
+}

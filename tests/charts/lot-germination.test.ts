@@ -1,0 +1,38 @@
+import { expect, test } from 'vitest';
+import { lotGermination } from '../../src/charts/lot-germination.ts';
+import { renderSvg } from '../../src/charts/render-svg.ts';
+import { wordsFor } from '../../src/wording/words-for.ts';
+import { inventTests } from './invent-tests.ts';
+import { readSvg } from './read-svg.ts';
+
+const words = wordsFor('en');
+const tests = inventTests();
+
+test('says in words what it draws, and all of it', () => {
+  const chart = lotGermination('Leek', tests, words);
+  expect(chart?.title).toBe('Leek: tests from 4 November 2023 to 4 November 2026');
+  expect(chart?.description.split('. ').slice(0, 3)).toEqual([
+    'Share that came up in each test of a seed lot, by date',
+    '4 November 2023, Shed, at the start: 96 of 100 (192 of 200 seeds, 4 trays; the data fit with 87 to 100)',
+    '4 November 2023, Fridge, at the start: 96 of 100 (192 of 200 seeds, 4 trays; the data fit with 87 to 100)',
+  ]);
+  expect(chart?.table.rows).toHaveLength(tests.length);
+});
+
+test('one date is no course: the table says it', () => {
+  expect(lotGermination('Leek', tests.slice(0, 2), words)).toBeNull();
+  expect(lotGermination('Leek', [], words)).toBeNull();
+});
+
+test('marks of one date stand apart, and only tests of one series are joined', async () => {
+  const chart = lotGermination('Leek', tests, words);
+  const { drawn } = readSvg(await renderSvg(chart!.spec, 'lot'));
+  const marks = drawn.filter(({ layer }) => layer === 'tests');
+  expect(marks).toHaveLength(tests.length);
+  const joins = drawn.filter(({ layer, attributes }) => layer === 'joins' && /L/.test(attributes['d'] ?? ''));
+  expect(joins).toHaveLength(2);
+  const places = (chart!.spec.datasets as Record<string, { x: number; share: number }[]>)['marks'] ?? [];
+  for (const [index, one] of places.entries()) {
+    for (const other of places.slice(index + 1)) expect(Math.abs(one.x - other.x)).toBeGreaterThan(4);
+  }
+});
