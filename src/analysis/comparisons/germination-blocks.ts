@@ -1,9 +1,5 @@
-import { blockDispersion } from '../../statistics/block-dispersion.ts';
 import type { Counted } from '../../statistics/counted.ts';
 import { detectableProportion } from '../../statistics/detectable-proportion.ts';
-import { fUpper } from '../../statistics/distributions/f.ts';
-import { tQuantile } from '../../statistics/distributions/t.ts';
-import { newcombeInterval } from '../../statistics/newcombe-interval.ts';
 import { signFlipTest } from '../../statistics/permutation/sign-flip-test.ts';
 import { unitsToSettle } from '../../statistics/units-to-settle.ts';
 import type { Comparison } from '../analysis.ts';
@@ -15,7 +11,7 @@ import { germinationEffects } from './germination-effects.ts';
 import { judged } from './judged.ts';
 import { makeComparison } from './make-comparison.ts';
 import type { Names } from './pair-names.ts';
-import { percent } from './percent.ts';
+import { scoreInBlocks } from './score-in-blocks.ts';
 
 /** Blocks from which on the permutation within blocks is reported. */
 const BLOCKS_TO_PERMUTE = 6;
@@ -29,13 +25,10 @@ export function germinationBlocks(blocks: readonly PairedBlock[], context: Conte
     treated: total(countedUnits(treated) ?? []),
     control: total(countedUnits(control) ?? []),
   }));
-  const found = blockDispersion(added);
+  const { found, estimate, limits, statistic, p } = scoreInBlocks(added);
   const { phi, df, used, dfUsed } = found;
-  const limits = (level: number) =>
-    percent(newcombeInterval(found.treated, found.control, tQuantile((1 + level) / 2, dfUsed)));
   const interval = { level: 0.95, ...limits(0.95), method: 'newcombe-blocks' as const };
   const [t, c] = [total(added.map((block) => block.treated)), total(added.map((block) => block.control))];
-  const statistic = found.statistic ** 2;
   const share = (c.count + 0.5) / (c.seeds + 1);
   const design = { share, control: found.control.size * used, treated: found.treated.size * used };
   const detectable = detectableProportion({ ...design, used, dfUsed });
@@ -46,11 +39,11 @@ export function germinationBlocks(blocks: readonly PairedBlock[], context: Conte
   return makeComparison({
     ...names,
     units: { treatment: blocks.length, control: blocks.length, kind: 'block' },
-    estimate: 100 * found.difference,
+    estimate,
     interval,
     ...germinationEffects(t, c),
     dispersion: { phi, df, used, dfUsed },
-    test: { method: 'score-f-blocks', statistic, df: [1, dfUsed], p: fUpper(statistic, 1, dfUsed), pAdjusted: null },
+    test: { method: 'score-f-blocks', statistic, df: [1, dfUsed], p, pAdjusted: null },
     permutation: blocks.length < BLOCKS_TO_PERMUTE ? null : signFlipTest(added.map(difference)),
     detectable: detectable === null ? null : 100 * detectable,
     wouldSettle: settling === null ? null : { units: settling, difference: margin },

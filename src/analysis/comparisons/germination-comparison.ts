@@ -1,9 +1,5 @@
 import type { Counted } from '../../statistics/counted.ts';
 import { detectableProportion } from '../../statistics/detectable-proportion.ts';
-import { fUpper } from '../../statistics/distributions/f.ts';
-import { tQuantile } from '../../statistics/distributions/t.ts';
-import { newcombeInterval } from '../../statistics/newcombe-interval.ts';
-import { pearsonTwoByTwo } from '../../statistics/pearson-two-by-two.ts';
 import { permuteProportions } from '../../statistics/permutation/permute-proportions.ts';
 import { unitsForProportion } from '../../statistics/units-for-proportion.ts';
 import type { Comparison } from '../analysis.ts';
@@ -19,7 +15,7 @@ import { judged } from './judged.ts';
 import { lotDispersion } from './lot-dispersion.ts';
 import { makeComparison } from './make-comparison.ts';
 import { pairNames } from './pair-names.ts';
-import { percent } from './percent.ts';
+import { scoreComparison } from './score-comparison.ts';
 import { singleGermination } from './single-germination.ts';
 
 /**
@@ -55,9 +51,7 @@ function replicated(
   const dispersion = lotDispersion([pair.treated, pair.control, ...pair.others]);
   const { used, dfUsed } = dispersion;
   const [t, c] = [total(treated), total(control)];
-  const behind = ({ count, seeds }: Counted) => ({ share: count / seeds, size: seeds / used });
-  const limits = (level: number) => percent(newcombeInterval(behind(t), behind(c), tQuantile((1 + level) / 2, dfUsed)));
-  const statistic = pearsonTwoByTwo(t, c) / used;
+  const { estimate, limits, statistic, p } = scoreComparison(t, c, dispersion);
   const share = (c.count + 0.5) / (c.seeds + 1);
   const detectable = detectableProportion({ share, control: c.seeds, treated: t.seeds, used, dfUsed });
   const margin = context.outcome.matters ?? 0;
@@ -67,11 +61,11 @@ function replicated(
 
   return makeComparison({
     ...pairNames(pair, context),
-    estimate: 100 * (t.count / t.seeds - c.count / c.seeds),
+    estimate,
     interval,
     ...germinationEffects(t, c),
     dispersion,
-    test: { method: 'score-f', statistic, df: [1, dfUsed], p: fUpper(statistic, 1, dfUsed), pAdjusted: null },
+    test: { method: 'score-f', statistic, df: [1, dfUsed], p, pAdjusted: null },
     permutation: permuteProportions(...inOneOrder(treated, control)),
     detectable: detectable === null ? null : 100 * detectable,
     wouldSettle: settling === null ? null : { units: settling, difference: margin },
