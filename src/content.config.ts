@@ -1,9 +1,10 @@
 import { defineCollection } from 'astro:content';
 import { z } from 'astro/zod';
 import type { Analysis } from './analysis/analysis.ts';
+import type { Pooled } from './analysis/pooled.ts';
 import { contentLoaders } from './files/loader.ts';
 import { proseLoader } from './files/prose-loader.ts';
-import type { Site, Trial } from './trial/trial.ts';
+import type { Question, Site, Trial } from './trial/trial.ts';
 
 const loaders = contentLoaders();
 
@@ -13,6 +14,10 @@ export const collections = {
   trials: defineCollection({
     loader: loaders.trials,
     schema: z.object({ trial: z.custom<Trial>(), analysis: z.custom<Analysis>() }),
+  }),
+  questions: defineCollection({
+    loader: loaders.questions,
+    schema: z.object({ question: z.custom<Question>(), pooled: z.custom<Pooled>() }),
   }),
   prose: defineCollection({ loader: proseLoader(loaders.published) }),
 };

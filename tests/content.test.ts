@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { analyse } from '../src/analysis/analyse.ts';
 import type { Comparison, Result } from '../src/analysis/analysis.ts';
+import { pooledQuestions } from '../src/files/pooled-questions.ts';
 import { readContent } from '../src/files/read-content.ts';
 import type { Trial } from '../src/trial/trial.ts';
 
@@ -57,7 +58,10 @@ test('its trials show every verdict, and none that they were not made to show', 
     parsley-soaked-a-day height parsley-2025: different, none
     peas-soaked-allotment germination pea-2025: unclear, none
     peas-soaked-balcony germination pea-2025: untestable, cause-unclear
+    peas-soaked-gutter germination pea-2025: untestable, cause-unclear
+    peas-soaked-porch germination pea-2025: untestable, cause-unclear
     peas-soaked-school germination pea-2025: unclear, probably
+    peas-soaked-trough germination pea-2025: untestable, cause-unclear
     tomato-tin-or-envelope germination tomato-lantern-2025: same, none
     tomato-tin-or-envelope germination tomato-ridge-2025: same, none
     tomato-tin-or-envelope germination all: same, none
@@ -69,9 +73,24 @@ test('trials that are planned or growing compare nothing', () => {
   const open = analyses.filter(({ trial }) => trial.status !== 'finished');
   expect(open.map(({ trial }) => `${trial.id}: ${trial.status}`)).toEqual([
     'leek-wet-start: growing',
+    'peas-soaked-tunnel: planned',
     'spinach-fresh-or-old: planned',
   ]);
   expect(open.flatMap(({ analysis }) => analysis.results)).toEqual([]);
+});
+
+test('its pooled question: six growers, four with one tray of each, who cannot tell alone and can together', () => {
+  const [{ pooled } = {}] = pooledQuestions(content.site, analyses, content.repeats);
+  expect(pooled?.trials.map(({ trial, basis, verdict }) => `${trial}: ${basis}, ${verdict}`)).toEqual([
+    'peas-soaked-allotment: interval, unclear',
+    'peas-soaked-porch: half-seeds, untestable',
+    'peas-soaked-gutter: half-seeds, untestable',
+    'peas-soaked-school: interval, unclear',
+    'peas-soaked-balcony: half-seeds, untestable',
+    'peas-soaked-trough: half-seeds, untestable',
+  ]);
+  expect([pooled?.verdict, pooled?.ceiling, pooled?.leftOut]).toEqual(['different', 'probably', []]);
+  expect(pooled?.unreported.map(({ trial, status }) => [trial, status])).toEqual([['peas-soaked-tunnel', 'planned']]);
 });
 
 /** 7 CFR 201.31 (2015): US minimum standards of germination, %; 7 CFR 201.58 table 2: final count, day (onion in sand). */

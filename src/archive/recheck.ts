@@ -1,11 +1,12 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import { DATA_FILES } from '../trial/check-folder.ts';
-import { DEFAULT_SITE } from '../trial/read-site.ts';
-import { readTrial } from '../trial/read-trial.ts';
+import type { Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { checkDigests, type FileFinding } from './check-digests.ts';
 import { differencesOf, type Difference } from './differences.ts';
+import { CUT, publishedTrial } from './published-trial.ts';
 import { tablesOf } from './tables-of.ts';
+import { languages } from '../wording/words-for.ts';
 
 /** What re-checking a published trial found. */
 export interface Recheck {
@@ -17,8 +18,6 @@ export interface Recheck {
 }
 
 const FORMAT = 1;
-/** Cut down to the trial when it is published, so that their digests are those of SHA256SUMS only. */
-const CUT = ['lots.yaml', 'people.yaml'];
 
 /**
  * Works a published trial out again from its raw files and compares: digests, every number and word of
@@ -36,9 +35,7 @@ export function recheck(files: ReadonlyMap<string, Uint8Array>): Recheck | strin
 
   const inputs = analysis.inputs.filter(({ file }) => !CUT.includes(file));
   const findings = [...checkDigests(files, inputs, DATA_FILES)];
-  const named = new Set([...inputs.map(({ file }) => file), ...CUT]);
-  const raw = new Map([...files].filter(([name]) => named.has(name)));
-  const { trial, problems } = readTrial({ id: analysis.trial, folder: '', files: raw, site: DEFAULT_SITE });
+  const { trial, problems } = publishedTrial(files, analysis);
   if (!trial) {
     const first = problems.find(({ level }) => level === 'error');
     const why = first ? `${first.message}${first.line === null ? '' : ` (line ${first.line})`}` : 'it is not complete';
@@ -46,7 +43,7 @@ export function recheck(files: ReadonlyMap<string, Uint8Array>): Recheck | strin
     return { trial: analysis.trial, figures: 0, files: findings, differences: [] };
   }
 
-  const again = publishedAnalysis(trial, 'en');
+  const again = inItsLanguage(trial, analysis);
   const isSameVersion = analysis.software?.version === again.software.version;
   const skip = new Set(['inputs', 'software', ...(isSameVersion ? [] : ['text'])]);
   const { differences, figures } = differencesOf(analysis, JSON.parse(JSON.stringify(again)), skip);
@@ -57,6 +54,14 @@ export function recheck(files: ReadonlyMap<string, Uint8Array>): Recheck | strin
     }
   }
   return { trial: analysis.trial, figures, files: findings, differences };
+}
+
+/** Worked out again in the language in which it was published; in English where no language gives its words. */
+function inItsLanguage(trial: Trial, published: Analysis): Analysis {
+  const texts = ({ caveats }: Analysis) =>
+    Array.isArray(caveats) && JSON.stringify(caveats.map((caveat: { text: string } | null) => caveat?.text));
+  const [english = publishedAnalysis(trial, 'en'), ...others] = languages.map((tag) => publishedAnalysis(trial, tag));
+  return [english, ...others].find((analysis) => texts(analysis) === texts(published)) ?? english;
 }
 
 /** Where SHA256SUMS says that there was an analysis: a published trial in which it was altered, or is missing. */

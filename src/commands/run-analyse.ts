@@ -4,17 +4,19 @@ import { contentFolder } from '../files/content-folder.ts';
 import { problemText } from '../trial/problem-text.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { wordsFor } from '../wording/words-for.ts';
+import { analyseQuestion } from './analyse-question.ts';
 import { analysisText } from './analysis-text.ts';
 import { trialsToAnalyse } from './trials-to-analyse.ts';
 import type { Terminal } from './terminal.ts';
 
-const USAGE = `npm run --silent analyse -- <trial or folder>… | --all [--json] [--content <folder>]
+const USAGE = `npm run --silent analyse -- <trial or folder>… | --all | --question <id> [--json] [--content <folder>]
 
 Analyses trials, named by id or by folder: groups, differences, how sure they are, and what limits them.
 
   --all               every trial of the content folder
+  --question <id>     what the trials of a question in questions.yaml say together
   --json              prints the analysis (fairsown-analysis/1) in place of a table: an object for one trial
-                      that is named, an array for several and for --all
+                      that is named, an array for several and for --all; of a question fairsown-pooled/1
   --content <folder>  another content folder than FAIRSOWN_CONTENT or "content"
 
 Ends with 0, with 1 where a trial has errors (nothing is analysed then), with 2 where it was called in a way
@@ -35,14 +37,19 @@ export async function runAnalyse(args: readonly string[], terminal: Terminal): P
     terminal.out(USAGE);
     return 0;
   }
-  if (values.question !== undefined) return usage('Pooled questions (--question) are not in this version.');
-  if (values.all && positionals.length > 0) return usage('Name trials or give --all, not both.');
-  if (!values.all && positionals.length === 0) return usage('Name a trial, or give --all.');
+  const content = values.content ?? contentFolder();
+  const ways = [values.all, positionals.length > 0, values.question !== undefined].filter(Boolean).length;
+  if (ways > 1) return usage('Name trials, or give --all, or --question: one of them.');
+  if (ways === 0) return usage('Name a trial, or give --all or --question.');
 
   const progress = (name: string) => {
     if (terminal.terminal) terminal.err(`\r\u001b[K${name}`);
   };
-  const chosen = await trialsToAnalyse(values.content ?? contentFolder(), values.all ? null : positionals, progress);
+  if (values.question !== undefined) {
+    const done = await analyseQuestion(values.question, { content, json: values.json }, terminal, progress);
+    return typeof done === 'string' ? usage(done) : done;
+  }
+  const chosen = await trialsToAnalyse(content, values.all ? null : positionals, progress);
   progress('');
   if (typeof chosen === 'string') return usage(chosen);
   const errors = chosen.problems.filter(({ level }) => level === 'error');

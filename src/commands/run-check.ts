@@ -52,7 +52,8 @@ export async function runCheck(args: readonly string[], terminal: Terminal): Pro
   const typings = values.against === undefined ? null : await typingsOf(trials, content, values.against);
   if (typeof typings === 'string') return usage(typings);
   const ofTrials = trials.flatMap((trial) => trial.problems);
-  const problems: Problem[] = [...content.problems, ...ofTrials, ...(typings?.problems ?? [])];
+  const ofRepeats = content.repeats.flatMap((repeat) => repeat.problems);
+  const problems: Problem[] = [...content.problems, ...ofRepeats, ...ofTrials, ...(typings?.problems ?? [])];
   const report = checkReport(problems, trials.length);
   terminal.out(values.json ? `${JSON.stringify(report.json, null, 2)}\n` : report.text + (typings?.closing ?? ''));
   const { errors, warnings } = report.json;

@@ -4,13 +4,14 @@ import { contentFolder } from './content-folder.ts';
 import { readAnalysed, type Analysed } from './read-analysed.ts';
 
 /**
- * The publisher (`site`) and its trials with their analyses (`trials`), from one reading of the content
+ * The publisher (`site`), its trials with their analyses (`trials`) and questions that several trials answer (`questions`), from one reading of the content
  * folder. A mistake stops `astro build` with everything that `check` would say; `astro dev` logs it and
  * keeps the last good data. Nothing is reused between builds.
  */
 export function contentLoaders(): {
   readonly site: Loader;
   readonly trials: Loader;
+  readonly questions: Loader;
   /** Ids of the trials that may be published: of no other is the author's text compiled. */
   readonly published: () => Promise<readonly string[]>;
 } {
@@ -53,6 +54,7 @@ export function contentLoaders(): {
   return {
     site: loader('site'),
     trials: loader('trials'),
+    questions: loader('questions'),
     published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id),
   };
 }
@@ -61,4 +63,6 @@ const fill = {
   site: ({ site }: Analysed, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
   trials: ({ trials }: Analysed, store: LoaderContext['store']) =>
     trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
+  questions: ({ questions }: Analysed, store: LoaderContext['store']) =>
+    questions.forEach(({ question, pooled }) => store.set({ id: question.id, data: { question, pooled } })),
 };

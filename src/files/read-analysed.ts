@@ -3,11 +3,14 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { DataError } from '../trial/data-error.ts';
 import type { Problem } from '../trial/problem.ts';
 import type { Site, Trial } from '../trial/trial.ts';
+import type { PooledQuestion } from './pooled-questions.ts';
 
 /** What may be published, analysed. */
 export interface Analysed {
   readonly site: Site;
   readonly trials: readonly { readonly trial: Trial; readonly analysis: Analysis }[];
+  /** What several trials say together, with those of other sites. */
+  readonly questions: readonly PooledQuestion[];
   /** Trials with errors that the site leaves out. */
   readonly leftOut: readonly string[];
 }

@@ -6,6 +6,7 @@ import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE } from '../trial/read-site.ts';
 import type { Site } from '../trial/trial.ts';
 import { checkAliases } from './check-aliases.ts';
+import { readRepeats, type Repeat } from './read-repeats.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { readTrialFolder, type TrialFolder } from './read-trial-folder.ts';
 import { shownPath } from './shown-path.ts';
@@ -17,7 +18,9 @@ export interface Content {
   readonly site: Site;
   /** One entry a folder under trials/, sorted by name. */
   readonly trials: readonly TrialFolder[];
-  /** Problems of the folder and the site files; those of each trial stand with it. */
+  /** Published trials of other sites, the zips under repeats/, sorted by name. */
+  readonly repeats: readonly Repeat[];
+  /** Problems of the folder and the site files; those of each trial and each zip stand with it. */
   readonly problems: readonly Problem[];
 }
 
@@ -41,7 +44,7 @@ export async function readContent(
       message: 'there is no such content folder',
       remedy: 'Name it with --content or FAIRSOWN_CONTENT; without either it is "content".',
     });
-    return { folder, site: DEFAULT_SITE, trials: [], problems: problems.problems };
+    return { folder, site: DEFAULT_SITE, trials: [], repeats: [], problems: problems.problems };
   }
 
   const first = await readSiteFolder(absolute);
@@ -52,9 +55,14 @@ export async function readContent(
     trials.push(await readTrialFolder(join(absolute, 'trials', id), first));
   }
   const checked = checkAliases(trials);
+  const repeats = await readRepeats(absolute, first.site.questions, ids);
   // Read again, now that the trials are known that questions name.
-  const again = await readSiteFolder(absolute, new Map(checked.map(({ id, trial }) => [id, trial])));
-  return { folder, site: again.site, trials: checked, problems: [...problems.problems, ...again.problems] };
+  const known = new Map([
+    ...repeats.map(({ id, repeated }) => [id, repeated?.trial ?? null] as const),
+    ...checked.map(({ id, trial }) => [id, trial] as const),
+  ]);
+  const again = await readSiteFolder(absolute, known);
+  return { folder, site: again.site, trials: checked, repeats, problems: [...problems.problems, ...again.problems] };
 }
 
 /** Folders under trials/; a link that leads out of the content folder is reported and left alone. */

@@ -8,7 +8,7 @@ import { readYaml } from './yaml/read-yaml.ts';
 /**
  * questions.yaml: questions that several trials answer. Null where there are errors.
  *
- * @param trials trials by id, null for one with errors; what a question names and is not there is reported
+ * @param trials trials by id, and those of other sites by the name of their zip; null for one with errors; what a question names and is not there is reported
  */
 export function readQuestions(
   bytes: Uint8Array,
@@ -48,7 +48,7 @@ export function readQuestions(
     trials: ReadonlyMap<string, Trial | null>,
     place: (key?: string) => Place,
   ): void {
-    if (!trials.has(id)) report.error(place(), unknownName('trial', id, 'trials/', trials.keys()));
+    if (!trials.has(id)) report.error(place(), unknownName('trial', id, 'trials/ or repeats/', trials.keys()));
     const trial = trials.get(id);
     if (!trial) return;
     const known = {

@@ -8,5 +8,8 @@ const LANGUAGES: ReadonlyMap<string, Words> = new Map([
   ['de', de],
 ]);
 
+/** First parts of the tags of every language that there is, English first. */
+export const languages: readonly string[] = [...LANGUAGES.keys()];
+
 /** The words of a language tag such as `en-GB`; English, which says so in its `lang`, where a language has none. */
 export const wordsFor = (language: string): Words => LANGUAGES.get(language.toLowerCase().split('-')[0] ?? '') ?? en;

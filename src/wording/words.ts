@@ -12,6 +12,7 @@ import type {
 import type { Measure, Trial } from '../trial/trial.ts';
 import type { CreditRole } from './credit-role.ts';
 import type { ui } from './en/ui.ts';
+import type { PooledWords } from './pooled-text.ts';
 
 /**
  * Everything a reader can read, in one language. A second language is a second folder beside `en/`
@@ -90,6 +91,8 @@ export interface Words {
   moisture(trial: Trial, analysis: Analysis): readonly string[];
   /** A storage series test by test, and that no forecast is made; empty outside a series. */
   storageSeries(trial: Trial, analysis: Analysis): readonly string[];
+  /** What several trials of one question say together. */
+  readonly pooled: PooledWords;
   notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
   /** What was actually applied to this trial. */
   methods(trial: Trial, analysis: Analysis): readonly MethodText[];

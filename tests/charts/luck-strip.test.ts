@@ -63,7 +63,10 @@ test('every replicated demonstration report that has the arrangements shows luck
     parsley-soaked-a-day strip
     peas-soaked-allotment strip settle
     peas-soaked-balcony table settle
+    peas-soaked-gutter table settle
+    peas-soaked-porch table settle
     peas-soaked-school settle
+    peas-soaked-trough table settle
     tomato-tin-or-envelope strip
     tomato-tin-or-envelope strip
     tomato-tin-or-envelope

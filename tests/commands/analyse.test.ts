@@ -1,8 +1,9 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Analysis } from '../../src/analysis/analysis.ts';
+import type { Pooled } from '../../src/analysis/pooled.ts';
 import { runAnalyse } from '../../src/commands/run-analyse.ts';
 
 const content = mkdtempSync(join(tmpdir(), 'fairsown-'));
@@ -23,6 +24,14 @@ sowing: { container: a tray, assignment: random, treated: each-sowing }
 scoring: { germinated: loop visible, blind: yes }
 outcomes:
   - { id: germination, measure: germination, day: 14, matters: 5 }
+`;
+
+const QUESTIONS = `jars:
+  title: Jars for leek seed
+  question: Does leek seed kept in a jar come up better?
+  measure: germination
+  matters: 5
+  trials: [jar-or-packet, still-growing]
 `;
 
 function write(trial: string, files: Readonly<Record<string, string>>): void {
@@ -48,6 +57,7 @@ beforeAll(() => {
     join(content, 'lots.yaml'),
     ['leek-2025', 'leek-2024'].map((id) => `${id}: { crop: leek, species: Allium porrum, cultivar: Blue Solaise ${id.slice(-4)} }\n`).join(''), // prettier-ignore
   );
+  writeFileSync(join(content, 'questions.yaml'), QUESTIONS);
   write('jar-or-packet', { 'trial.yaml': trialYaml('Jar or packet for leek seed'), ...tables });
   write('still-growing', { 'trial.yaml': trialYaml('Still growing', 'growing'), ...tables });
 });
@@ -208,6 +218,95 @@ test('one trial as JSON is an object; several, and all, an array', async () => {
   expect(JSON.parse((await run('jar-or-packet', 'still-growing', '--json')).out)).toEqual(all);
 });
 
+test('a question: the answer, its trials, what limits it, what is not reported yet', async () => {
+  for (const [index, up] of [
+    [20, 24],
+    [21, 22],
+  ].entries()) {
+    write(`repeat-${index}`, {
+      'trial.yaml': trialYaml(`Repeat ${index + 1}`),
+      'sowings.csv': 'sowing,lot,treatment,seeds\na,leek-2025,packet,25\nb,leek-2025,jar,25\n',
+      'counts.csv': `sowing,day 14\na,${up[0]}\nb,${up[1]}\n`,
+    });
+  }
+  const asked = QUESTIONS.replace('still-growing', 'still-growing, repeat-0, repeat-1');
+  writeFileSync(join(content, 'questions.yaml'), asked);
+  const { code, out, err } = await run('--question', 'jars');
+  const json = await run('--question', 'jars', '--json');
+  writeFileSync(join(content, 'questions.yaml'), QUESTIONS);
+  for (const name of ['repeat-0', 'repeat-1']) rmSync(join(content, 'trials', name), { recursive: true });
+  expect([code, err]).toEqual([0, '']);
+  expect(Math.max(...out.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  expect(out).toMatchInlineSnapshot(`
+    "Jars for leek seed (jars)
+    =========================
+
+    3 trials asked this. Results ran from 4 to 16 more per 100. Together, “Sealed
+    jar with silica gel in the fridge” against “Paper packet in the shed”: 12 more
+    per 100 (the data fit with just under 5 to 20 more per 100). A next repeat may
+    fall anywhere from 52 fewer to 76 more per 100.
+
+    Trials of this question
+    -----------------------
+      Jar or packet for leek seed (jar-or-packet)
+        13 more per 100 (4 to 21 more per 100): a difference; weight 85.8 %
+      Repeat 1 (repeat-0)
+        16 more per 100 (13 fewer to 44 more per 100): cannot tell; weight 7.3 %
+      Repeat 2 (repeat-1)
+        4 more per 100 (25 fewer to 33 more per 100): cannot tell; weight 6.9 %
+
+    What limits this
+    ----------------
+    - The trials differ no more than the luck of their own trays explains. So few
+      trials could hardly show that gardens differ.
+    - 2 of the 3 trials had one tray of a kind only. Alone such a trial cannot tell
+      the treatment from the luck of that tray. Among trials by others that luck is
+      part of what differs from trial to trial, so here it helps to answer; its
+      seeds count as half as many.
+    - The trials agree more closely than their own luck would have it; so the wider
+      of two ranges is given.
+    - The smallest difference that matters was named for the question, not agreed
+      before the trials were counted.
+
+    Not reported yet
+    ----------------
+    - Still growing: growing
+    "
+  `);
+  const pooled = JSON.parse(json.out) as Pooled;
+  expect([pooled.format, pooled.question, pooled.trials.length, pooled.verdict]).toEqual([
+    'fairsown-pooled/1',
+    'jars',
+    3,
+    'different',
+  ]);
+  expect((await run('--question', 'jars')).out.replaceAll('\n', ' ')).toContain(
+    'The result was 13 more per 100. One trial is no pooled answer.',
+  );
+});
+
+test('a question stops at errors in its trials, or leaves those out where the site says so', async () => {
+  const site = readFileSync(join(content, 'site.yaml'), 'utf8');
+  writeFileSync(join(content, 'questions.yaml'), QUESTIONS.replace('still-growing', 'broken'));
+  write('broken', {
+    'trial.yaml': trialYaml('Broken'),
+    ...tables,
+    'counts.csv': 'sowing,day,germinated\njar1,14,51\n',
+  });
+  const stopped = await run('--question', 'jars');
+  writeFileSync(join(content, 'site.yaml'), `${site}on_problem: leave-out\n`);
+  const left = await run('--question', 'jars');
+  writeFileSync(join(content, 'site.yaml'), site);
+  writeFileSync(join(content, 'questions.yaml'), QUESTIONS);
+  rmSync(join(content, 'trials', 'broken'), { recursive: true });
+  expect([stopped.code, stopped.out]).toEqual([1, '']);
+  expect(stopped.err).toMatch(/trials\/broken\/counts\.csv:2/);
+  expect(left.code).toBe(0);
+  expect(left.out.replaceAll('\n  ', ' ')).toContain(
+    '- broken: Its files have errors or do not pass the re-check, so it does not count.',
+  );
+});
+
 test('a trial may be named by its folder', async () => {
   const { code, out } = await run(join(content, 'trials', 'jar-or-packet'));
   expect(code).toBe(0);
@@ -227,9 +326,10 @@ test('mistakes in the files are printed as check prints them, and nothing is ana
 });
 
 test.each([
-  [[], 'Name a trial, or give --all.'],
-  [['--all', 'jar-or-packet'], 'Name trials or give --all, not both.'],
-  [['--question', 'jar'], 'Pooled questions (--question) are not in this version.'],
+  [[], 'Name a trial, or give --all or --question.'],
+  [['--all', 'jar-or-packet'], 'Name trials, or give --all, or --question: one of them.'],
+  [['--all', '--question', 'jar'], 'Name trials, or give --all, or --question: one of them.'],
+  [['--question', 'jarrs'], 'Did you mean "jars"?'],
   [['jar-or-paket'], 'Did you mean "jar-or-packet"?'],
   [['--jason'], "Unknown option '--jason'"],
 ] as const)('called with %j it says what is wrong and ends with 2', async (args, message) => {

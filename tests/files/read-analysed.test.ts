@@ -18,6 +18,7 @@ test('the thread gives what reading and analysing here give', async () => {
   expect(await readAnalysed(content)).toEqual({
     site,
     leftOut,
+    questions: [],
     trials: read.map((trial) => ({ trial, analysis: publishedAnalysis(trial, site.language) })),
   });
 });

@@ -109,7 +109,7 @@ test('questions are checked against the trials there are', async () => {
     await messages('[leek, { trial: leek, outcome: main, lot: leek-2025, treatment: jar, control: packet }]'),
   ).toEqual([]);
   expect(await messages('[leeek, { trial: leek, outcome: mian, lot: cress, treatment: tin }]')).toEqual([
-    'there is no trial "leeek" in trials/',
+    'there is no trial "leeek" in trials/ or repeats/',
     'there is no outcome "mian" in the trial leek',
     'there is no lot "cress" in the trial leek',
     'there is no treatment "tin" in the trial leek',

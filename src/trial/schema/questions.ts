@@ -5,7 +5,7 @@ import { textField } from './field/text-field.ts';
 import { MEASURES } from './measures.ts';
 
 const trial = z.strictObject({
-  trial: idField().describe('Id of the trial'),
+  trial: idField().describe('Id of the trial, or name of its zip under repeats/ without .zip'),
   outcome: idField().optional().describe('Its outcome, where the measure alone does not tell'),
   lot: idField().optional().describe('Its lot, where there are several'),
   treatment: idField().optional().describe('Its treatment, where ids differ between trials'),
@@ -21,7 +21,9 @@ const question = z.strictObject({
     .describe('Smallest difference that would matter, in the unit of the measure'),
   trials: z
     .array(z.union([idField(), trial]))
-    .describe('Trials that answer it: ids, or { trial, outcome, lot, treatment, control }'),
+    .describe(
+      'Trials that answer it: ids, for a trial of another site the name of its zip under repeats/ without .zip, or { trial, outcome, lot, treatment, control }',
+    ),
 });
 
 /** questions.yaml: question id -> a question that several trials answer. */

@@ -1,8 +1,7 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import { findingCase } from '../finding-case.ts';
-import { isWaterLost } from '../is-water-lost.ts';
 import type { VerdictMark } from '../words.ts';
-import { differenceWords } from './difference-words.ts';
+import { direction } from './direction.ts';
 
 /** Two or three words and a shape; the words claim no more than the sentence does. */
 export function verdictMark(result: Result, comparison: Comparison): VerdictMark {
@@ -32,14 +31,4 @@ export function verdictMark(result: Result, comparison: Comparison): VerdictMark
     case 'no-number':
       return { words: 'lässt sich nicht sagen', shape: 'question' };
   }
-}
-
-function direction({ measure, column, unit }: Result, up: boolean): string {
-  if (measure === 'germination') return up ? 'mehr aufgegangen' : 'weniger aufgegangen';
-  if (measure === 'spread') return up ? 'weniger gleichmäßig' : 'gleichmäßiger';
-  if (measure === 'maguire') return up ? 'höhere Rate' : 'niedrigere Rate';
-  if (isWaterLost({ unit })) return up ? 'verlor mehr Wasser' : 'verlor weniger Wasser';
-  if (measure === 'moisture') return up ? 'feuchter' : 'trockener';
-  const words = differenceWords(measure, column, unit);
-  return up ? words.up : words.down;
 }

@@ -29,6 +29,7 @@ import { notices } from './notices.ts';
 import { number } from './number.ts';
 import { outcomeTitle } from './outcome-title.ts';
 import { pValue } from './p-value.ts';
+import { pooled } from './pooled/pooled.ts';
 import { planChangeText } from './plan-change-text.ts';
 import { quantity } from './quantity.ts';
 import { range } from './range.ts';
@@ -78,6 +79,7 @@ export const words: Words = {
   impression,
   moisture,
   storageSeries,
+  pooled,
   notices,
   methods,
   allMethods,

@@ -1,8 +1,7 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import { findingCase } from '../finding-case.ts';
-import { isWaterLost } from '../is-water-lost.ts';
 import type { VerdictMark } from '../words.ts';
-import { differenceWords } from './difference-words.ts';
+import { direction } from './direction.ts';
 
 /** Two or three words and a shape; the words claim no more than the sentence does. */
 export function verdictMark(result: Result, comparison: Comparison): VerdictMark {
@@ -34,14 +33,4 @@ export function verdictMark(result: Result, comparison: Comparison): VerdictMark
     case 'no-number':
       return { words: 'cannot tell', shape: 'question' };
   }
-}
-
-function direction({ measure, column, unit }: Result, up: boolean): string {
-  if (measure === 'germination') return `came up ${up ? 'more' : 'less'}`;
-  if (measure === 'spread') return up ? 'less even' : 'more even';
-  if (measure === 'maguire') return up ? 'higher rate' : 'lower rate';
-  if (isWaterLost({ unit })) return up ? 'lost more water' : 'lost less water';
-  if (measure === 'moisture') return up ? 'moister' : 'drier';
-  const words = differenceWords(measure, column, unit);
-  return up ? words.up : words.down;
 }

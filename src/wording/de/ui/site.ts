@@ -80,6 +80,9 @@ export const site = {
   'question.untestableKept':
     'Versuche mit nur einer Schale je Behandlung bleiben dabei: Allein sagen sie nichts, aber ihr Zufall gehört zur Streuung zwischen den Versuchen.',
   'question.invite': 'Noch eine Wiederholung, von Ihnen, macht dies sicherer.',
+  'question.unreported': 'Noch nicht berichtet',
+  'question.unreportedNote':
+    'Versuche zu dieser Frage, die geplant sind, wachsen oder aufgegeben wurden. Würde nur berichtet, was gut ausging, neigte sich die Antwort dahin.',
   'question.weight': 'Gewicht',
   'question.withoutThis': 'Zusammen ohne diesen Versuch',
 
