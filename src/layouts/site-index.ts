@@ -30,6 +30,11 @@ export const siteIndex: readonly IndexGroup[] = [
     entries: [
       { path: '/methods/', name: 'nav.methods', main: true },
       { path: '/glossary/', name: 'nav.glossary', main: true },
+      { path: '/notices/', name: 'nav.notices' },
     ],
+  },
+  {
+    title: 'index.site',
+    entries: [{ path: '/about/', name: 'nav.about' }],
   },
 ];

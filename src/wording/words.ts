@@ -94,6 +94,8 @@ export interface Words {
   /** What several trials of one question say together. */
   readonly pooled: PooledWords;
   notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
+  /** Every notice, for the notices page. */
+  allNotices(): readonly Notice[];
   /** What was actually applied to this trial. */
   methods(trial: Trial, analysis: Analysis): readonly MethodText[];
   /** Every method, for the methods page. */

@@ -1,6 +1,7 @@
 import { creditRole } from '../credit-role.ts';
 import type { Words } from '../words.ts';
 import { allMethods } from './all-methods.ts';
+import { allNotices } from './all-notices.ts';
 import { cannotTell } from './cannot-tell.ts';
 import { caveatName } from './caveat-name.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
@@ -79,6 +80,7 @@ export const words: Words = {
   storageSeries,
   pooled,
   notices,
+  allNotices,
   methods,
   allMethods,
   glossary,

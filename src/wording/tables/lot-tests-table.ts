@@ -24,12 +24,15 @@ export function lotTestsTable(words: Words, tests: readonly LotTest[]): TextTabl
       words.treatmentLabel(trial, group.treatment),
       ...(isSeries ? [storedText(words, group.stored)] : []),
       countText(words, group, day),
-      words.quantity(group.estimate, '%', group.seeds),
+      group.estimate === null ? '' : words.number(group.estimate, digitsOf(group)),
       rangeText(words, group),
       words.units(trial, group),
     ]),
   };
 }
+
+/** No decimals below 200 seeds. */
+const digitsOf = ({ seeds }: Pick<LotTest['group'], 'seeds'>): number => ((seeds ?? 0) < 200 ? 0 : 1);
 
 const storedText = (words: Words, years: number | null): string =>
   years === null ? '' : words.number(years, Number.isInteger(years) ? 0 : 1);
@@ -43,8 +46,8 @@ function countText(words: Words, { count, seeds }: LotTest['group'], day: number
 function rangeText(words: Words, { interval, seeds }: LotTest['group']): string {
   if (interval?.lower == null || interval.upper == null) return '';
   const range = words.say('chart.fromTo', {
-    lower: words.quantity(interval.lower, '%', seeds),
-    upper: words.quantity(interval.upper, '%', seeds),
+    lower: words.number(interval.lower, digitsOf({ seeds })),
+    upper: words.number(interval.upper, digitsOf({ seeds })),
   });
   return interval.method === 'wilson-seeds-only' ? `${range} (${words.ui['table.seedLuckOnly']})` : range;
 }

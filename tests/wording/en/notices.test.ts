@@ -107,3 +107,17 @@ test('the texts', () => {
     Raw beans are poisonous: Raw beans and bean sprouts of kinds such as Phaseolus hold a poison that makes people badly ill within hours; a few raw beans are enough. Warming does not remove it; only proper boiling does, which sprouts and seedlings do not get. Keep them from children."
   `);
 });
+
+test.each(['en', 'de'])(
+  'the page of all notices fills every gap and leaves out none that a trial can carry: %s',
+  (language) => {
+    const all = wordsFor(language).allNotices();
+    const castor = { ...species('Ricinus communis', 'Quercus robur', 'Sesamum indicum') };
+    const carried = wordsFor(language)
+      .notices(makeTrial({ involves: HAZARDS, seedDressed: true, seedlingsEaten: true, ...castor }), [])
+      .map(({ id }) => id);
+    expect(all.map(({ id }) => id)).toEqual(expect.arrayContaining(carried));
+    expect(JSON.stringify(all)).not.toMatch(/[{]crops[}]/);
+    expect(all.find(({ id }) => id === 'toxic-castor')?.sentences[0]).toContain('Ricinus');
+  },
+);

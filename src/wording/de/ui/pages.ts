@@ -33,4 +33,47 @@ export const pages = {
   'person.rolesCaption': 'Aufgaben',
   'person.creditNote':
     'Die zweite Spalte nennt die Rolle aus CRediT, der offenen Einteilung von Beiträgen (ANSI/NISO Z39.104-2022), wo eine zu dem passt, was der Versuch sagt.',
+
+  'home.limits': 'Was es am meisten einschränkt: {limits}',
+  'home.limitsNone': 'Keine Vorsicht geboten und kein ernster Vorbehalt; der Bericht sagt, was er nicht sagen kann.',
+  'home.due.count': 'Als Nächstes: Zählung am Tag {at}',
+  'home.due.measure': 'Als Nächstes: Messung am Tag {at}',
+  'home.due.test': 'Als Nächstes: Prüfung nach {at} Lagerung',
+  'home.dueNote': 'Die Daten stehen im Plan jedes Versuchs.',
+
+  'about.who': '{name} veröffentlicht die Versuche auf diesen Seiten.',
+  'about.since': 'Die Gruppe arbeitet seit {year} zusammen.',
+  'about.reading':
+    'Jedes Ergebnis hat ein paar Worte und eine Form. Die Linie ist die Kontrolle, also das, womit verglichen wird; der Samen ist die Behandlung.',
+  'about.shape.above': 'Eine höhere Zahl als die Kontrolle: mehr ging auf, höher, mehr Tage.',
+  'about.shape.below': 'Eine niedrigere Zahl als die Kontrolle: weniger ging auf, niedriger, weniger Tage.',
+  'about.shape.level':
+    'Gleich genug für den Zweck: Ein Unterschied ist kleiner als ein Maß, das vor dem Zählen feststand.',
+  'about.shape.open': 'Offen: Die Daten passen zu einem Unterschied und zu keinem. Gleichheit beweist das nicht.',
+  'about.shape.question':
+    'Lässt sich nicht sagen, oder Ursache unklar: etwa nur eine Schale je Behandlung, oder noch etwas anderes war verschieden. Ein erster Blick, eine Wiederholung wert.',
+  'about.probably':
+    'Das Wort „wahrscheinlich“ steht, wo etwas ein Ergebnis schwächt: etwa Plätze, die nicht gelost wurden, oder eine Frage, die erst nach der ersten Zählung feststand. Der Bericht nennt es.',
+  'about.range':
+    'Jede Zahl hat die Spanne bei sich, zu der die Daten passen. Eine weite Spanne ist kein Fehler der Menschen; sie sagt, wie viel so ein Versuch sagen kann.',
+  'about.more': 'Mehr unter',
+  'about.repeat':
+    'Einen Versuch wiederholen: Zu jedem Bericht gibt es ein Paket mit seinem Plan, leeren Blättern und leeren Dateien. Andere Ergebnisse sind so willkommen wie gleiche.',
+  'about.own':
+    'Oder selbst etwas fragen: eine Frage, ein Unterschied zwischen den Behandlungen, mehrere Schalen von jeder, Plätze durch Los, alles vor der ersten Zählung festgelegt. Dann an die Adresse unten schreiben.',
+  'about.licence': 'Lizenz',
+  'about.licenceText': 'Texte, Bilder und Daten dürfen benutzt werden unter',
+  'about.licenceOwn': 'Nennt ein Versuch eine andere Lizenz, so gilt für ihn die seine.',
+  'about.privacy': 'Datenschutz',
+  'about.pictures': 'Bilder werden ohne Ort, Zeit und Kamera veröffentlicht, die ein Telefon in sie hineinschreibt.',
+  'about.access': 'Barrierefreiheit',
+  'about.accessText':
+    'Diese Seiten sollen WCAG 2.2, Stufe AA, erfüllen. Sie gehen mit der Tastatur, mit einem Vorleseprogramm, vergrößert, dunkel und auf Papier, und jedes Schaubild steht auch als Text und als Tabelle da. Wo nicht, schreiben Sie bitte.',
+  'about.noContact': 'Eine Adresse ist nicht angegeben. Jeder Bericht nennt, wer ihn geschrieben hat.',
+
+  'nav.notices': 'Sicherheit',
+  'notices.intro':
+    'Wo Menschen, Tiere oder Pflanzen zu Schaden kommen können. Ein Bericht zeigt die Hinweise, nach denen seine eigenen Angaben verlangen.',
+  'notices.local': 'Die Regeln vor Ort und der Rat von Fachleuten gehen vor, was immer hier steht.',
+  'notices.in': 'Steht in {trials}',
 } as const satisfies Readonly<Record<keyof typeof en, string>>;

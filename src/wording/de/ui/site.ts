@@ -37,11 +37,9 @@ export const site = {
   'home.firmestNote':
     'Mehrere Schalen je Behandlung, durch Los aufgestellt, und die Frage stand vor der ersten Auszählung fest.',
   'home.questions': 'Gestellte Fragen',
-  'home.growing': 'Läuft gerade',
-  'home.planned': 'Geplant',
+  'home.growing': 'Läuft gerade, und was ansteht',
   'home.all': 'Alle Versuche',
   'home.none': 'Noch ist kein Versuch veröffentlicht.',
-  'home.invite': 'Selbst versuchen: Zu jedem Versuch gibt es ein Paket, mit dem man ihn bei sich wiederholen kann.',
 
   'list.title': 'Alle Versuche',
   'list.intro': 'Jeder Versuch, was er ergab und wie sicher das ist.',

@@ -34,11 +34,9 @@ export const site = {
   'home.firmest': 'Firmest findings',
   'home.firmestNote': 'Several trays of each, placed at random, with the question fixed before the first count.',
   'home.questions': 'Questions asked',
-  'home.growing': 'Growing now',
-  'home.planned': 'Planned',
+  'home.growing': 'Growing now, and due next',
   'home.all': 'All trials',
   'home.none': 'No trial has been published yet.',
-  'home.invite': 'Try it yourself: every trial can be repeated on your own bench with its repeat kit.',
 
   'list.title': 'All trials',
   'list.intro': 'Every trial, with what it found and how sure that is.',
