@@ -12,6 +12,7 @@ import type {
 import type { Measure, Trial } from '../trial/trial.ts';
 import type { CreditRole } from './credit-role.ts';
 import type { ui } from './en/ui.ts';
+import type { TermForms } from './term-forms.ts';
 import type { PooledWords } from './pooled-text.ts';
 
 /**
@@ -101,6 +102,8 @@ export interface Words {
   /** Every method, for the methods page. */
   allMethods(): readonly MethodText[];
   glossary(): readonly Term[];
+  /** How the terms of the glossary stand in running text. */
+  readonly termForms: TermForms;
   intervalName(method: IntervalMethod): string;
   testName(method: Test['method']): string;
   leftOutReason(reason: LeftOutReason): string;

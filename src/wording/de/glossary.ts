@@ -5,8 +5,8 @@ import { statistics } from './glossary/statistics.ts';
 /** Every term of the trade and of statistics that the pages use, by alphabet; umlauts stand with their vowels. */
 export const glossary = (): readonly Term[] => TERMS;
 
-const folded = (term: string) => term.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+const { compare } = new Intl.Collator('de');
 
 const TERMS: readonly Term[] = [...bench, ...statistics]
   .map(([id, term, meaning]) => ({ id, term, meaning }))
-  .sort((a, b) => (folded(a.term) < folded(b.term) ? -1 : 1));
+  .sort((a, b) => compare(a.term, b.term));

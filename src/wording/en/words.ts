@@ -12,6 +12,7 @@ import { crop } from './crop.ts';
 import { date } from './date.ts';
 import { difference } from './difference.ts';
 import { glossary } from './glossary.ts';
+import { forms as termForms } from './glossary/forms.ts';
 import { groupSentence } from './group-sentence.ts';
 import { guarded } from './guarded.ts';
 import { headline } from './headline.ts';
@@ -84,6 +85,7 @@ export const words: Words = {
   methods,
   allMethods,
   glossary,
+  termForms,
   intervalName,
   testName,
   leftOutReason,

@@ -133,4 +133,36 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Unter welches von fünf Ergebnissen ein Vergleich fällt: lässt sich nicht sagen, gleich genug, ein Unterschied, der zählt, ein Unterschied, offen.',
   ],
   ['welch', 'Welchs t', 'Vergleicht zwei Mittelwerte, deren Einheiten verschieden streuen dürfen.'],
+  [
+    'i-squared',
+    'I²',
+    'Wie viel der Streuung zwischen Versuchen mehr ist als der Zufall jedes einzelnen: 0 % nichts, nahe 100 % fast alles.',
+  ],
+  [
+    'mantel-haenszel',
+    'Differenz nach Mantel-Haenszel',
+    'Ein Unterschied aus mehreren Partien: Jede wird in sich verglichen, und Partien mit mehr Saatgut zählen mehr.',
+  ],
+  [
+    'prediction',
+    'Vorhersageintervall',
+    'Wo der wahre Unterschied an einem weiteren Ort liegen mag; breiter als das Intervall für das Mittel aller Versuche.',
+  ],
+  [
+    'probit',
+    'Probit',
+    'Eine Skala, auf der der Anteil, der noch aufgeht, geradlinig fällt, während gelagertes Saatgut altert.',
+  ],
+  [
+    'q',
+    'Q',
+    'Eine Prüfgröße: wie weit Versuche von ihrem gemeinsamen Ergebnis liegen, gegen den Zufall jedes einzelnen.',
+  ],
+  ['score-test', 'Score-Test', 'Ein Test zweier Anteile, der ihren Zufall so misst, wie er ohne Unterschied wäre.'],
+  ['tau-squared', 'τ²', 'Wie sehr die wahren Unterschiede von Versuch zu Versuch verschieden sind, als Varianz.'],
+  [
+    'wilson',
+    'Intervalle nach Wilson und Newcombe',
+    'Bereiche für einen Anteil und für die Differenz zweier Anteile, die auch nahe nichts und nahe allem im Möglichen bleiben.',
+  ],
 ];

@@ -113,4 +113,32 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Which of five findings a comparison falls under: cannot tell, alike, a difference that matters, a difference, not settled.',
   ],
   ['welch', 'Welch’s t', 'Compares two means whose units may vary differently.'],
+  [
+    'i-squared',
+    'I²',
+    'How much of the scatter between trials is more than the luck of each: 0 % none, near 100 % nearly all.',
+  ],
+  [
+    'mantel-haenszel',
+    'Mantel–Haenszel difference',
+    'One difference out of several lots: each lot compared within itself, lots with more seed counting more.',
+  ],
+  [
+    'prediction',
+    'Prediction interval',
+    'Where the true difference on one more bench may lie; wider than the interval of the mean of all trials.',
+  ],
+  ['probit', 'Probit', 'A scale on which the share that still comes up falls in a straight line as stored seed ages.'],
+  ['q', 'Q', 'A test figure: how far trials lie from their common result, against the luck of each.'],
+  [
+    'score-test',
+    'Score test',
+    'A test of two shares that measures their luck as it would be if there were no difference.',
+  ],
+  ['tau-squared', 'τ²', 'How much the true differences vary from trial to trial, as a variance.'],
+  [
+    'wilson',
+    'Wilson and Newcombe intervals',
+    'Ranges for a share and for the difference of two shares that stay within what can be, near none and near all too.',
+  ],
 ];
