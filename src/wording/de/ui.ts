@@ -4,6 +4,7 @@ import { kit } from './ui/kit.ts';
 import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
 import { pages } from './ui/pages.ts';
+import { planAnswer } from './ui/plan-answer.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -22,4 +23,5 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...lists,
   ...pages,
   ...kit,
+  ...planAnswer,
 };

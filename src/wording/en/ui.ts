@@ -3,6 +3,7 @@ import { kit } from './ui/kit.ts';
 import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
 import { pages } from './ui/pages.ts';
+import { planAnswer } from './ui/plan-answer.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -10,4 +11,16 @@ import { site } from './ui/site.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
-export const ui = { ...site, ...report, ...tables, ...charts, ...print, ...prose, ...luck, ...lists, ...pages, ...kit };
+export const ui = {
+  ...site,
+  ...report,
+  ...tables,
+  ...charts,
+  ...print,
+  ...prose,
+  ...luck,
+  ...lists,
+  ...pages,
+  ...kit,
+  ...planAnswer,
+};
