@@ -31,7 +31,9 @@ export function markOf(tag: string): Mark | null {
   return shape(attributes, x, y);
 }
 
+/** Ink is what words have anyway (Figure.astro). */
 function word(attributes: Attributes, words: string, x: number, y: number): Mark {
+  if (attributes.get('fill') === 'currentColor') attributes.delete('fill');
   const place = (x === 0 ? '' : ` x="${short(x)}"`) + (y === 0 ? '' : ` y="${short(y)}"`);
   return { look: lookOf(attributes), path: '', joins: null, tag: (look) => `<text${look}${place}>${words}</text>` };
 }

@@ -34,6 +34,7 @@ function leanFrame(tag: string): string {
     .replace(/ class="(?:mark-[^"]*|marks)"/, '')
     .replace(/ (?:(?:fill|stroke)-)?opacity="1"/g, '')
     .replace(' transform="translate(0,0)"', '')
+    .replace(' stroke-miterlimit="4"', '') // what SVG takes anyway
     .replace(/^(<svg.*?) font-family="[^"]*" xmlns="[^"]*"/, '$1');
 }
 

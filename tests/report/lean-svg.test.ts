@@ -10,6 +10,16 @@ test.each([
   ['empty groups', '<g/><g fill="none"/><g><text>a</text></g>', '<text>a</text>'],
   ['full opacity, not less', '<g opacity="1" stroke-opacity="0.1"><text>a</text></g>', '<g stroke-opacity="0.1"><text>a</text></g>'], // prettier-ignore
   ['strokes of no width', '<path d="M0,0C1,1,2,2,3,3" fill="red" stroke="#4c78a8" stroke-width="0"/>', '<path fill="red" d="M0,0C1,1,2,2,3,3"/>'], // prettier-ignore
+  [
+    'ink of words',
+    '<text fill="currentColor">a</text><text fill="red">b</text>',
+    '<text>a</text><text fill="red">b</text>',
+  ],
+  [
+    'corners as SVG has them',
+    '<g stroke-miterlimit="4" fill="none"><text>a</text></g>',
+    '<g fill="none"><text>a</text></g>',
+  ],
   ['moves by nothing', '<g transform="translate(0,0)"><text>a</text></g>', '<text>a</text>'],
   [
     'what the page says',
