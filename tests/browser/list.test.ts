@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { startBrowser } from '../support/browser.ts';
+import { openPage } from '../support/open-page.ts';
 
 const site = inject('site');
 const titles = (page: Page) => page.locator('#entries > li:visible h2').allTextContents();
@@ -13,15 +14,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-async function open(path: string, javaScriptEnabled = true) {
-  const context = await browser.newContext({ javaScriptEnabled });
-  const page = await context.newPage();
-  const complaints: string[] = [];
-  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  await page.goto(site.address + path);
-  return { page, complaints };
-}
+const open = async (path: string, javaScriptEnabled = true) =>
+  openPage(await browser.newContext({ javaScriptEnabled }), site.address + path, site.address);
 
 test('without a script every choice is a page, one at a time', async () => {
   const { page } = await open('trials/', false);

@@ -79,6 +79,13 @@ describe.each(site.pages)('/%s', (path) => {
     expect([...new Set(named)]).toEqual(['tokens', 'base', 'layout', 'components', 'print']);
   });
 
+  test('gives every table a caption and every heading in it a scope', () => {
+    for (const table of all(text, /<table[^>]*>([^]*?)<\/table>/g)) {
+      expect(table).toMatch(/^<caption[^>]*>[^]*?<\/caption>/);
+      for (const heading of all(table, /<th\b([^>]*)>/g)) expect(heading).toMatch(/ scope="(col|row)"/);
+    }
+  });
+
   test('repeats no id', () => {
     const ids = all(text, /\sid="([^"]*)"/g);
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
@@ -110,4 +117,10 @@ test('shows no date of the day on which it was built', () => {
     today.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
   ];
   for (const page of site.pages) for (const date of written) expect(html(page)).not.toContain(date);
+});
+
+test('nothing moves: no style starts an animation or a transition', () => {
+  const styles = new Set(site.pages.flatMap((page) => all(html(page), /<link rel="stylesheet" href="([^"]*)"/g)));
+  for (const style of styles)
+    expect(html(style.slice(site.base.length))).not.toMatch(/animation|transition|@keyframes/);
 });

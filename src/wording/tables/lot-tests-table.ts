@@ -2,11 +2,15 @@ import type { LotTest } from '../../analysis/lot-tests.ts';
 import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
 
-/** Every test of a lot: when, how treated, how much came up, what the data fit with, in how many trays; the trial where there are several. */
+/**
+ * Every test of a lot: when, how treated, how much came up, what the data fit with, in how many trays. The trial and the day
+ * of the count stand in it where there are several (a single day: `lotTestsCaption`).
+ */
 export function lotTestsTable(words: Words, tests: readonly LotTest[]): TextTable {
   const { ui } = words;
   const isSeries = tests.some(({ group }) => group.stored !== null);
   const several = new Set(tests.map(({ trial }) => trial.id)).size > 1;
+  const days = new Set(tests.map(({ day }) => day)).size > 1;
   return {
     head: [
       ui['list.sown'],
@@ -23,7 +27,7 @@ export function lotTestsTable(words: Words, tests: readonly LotTest[]): TextTabl
       ...(several ? [trial.title] : []),
       words.treatmentLabel(trial, group.treatment),
       ...(isSeries ? [storedText(words, group.stored)] : []),
-      countText(words, group, day),
+      countText(words, group, days ? day : null),
       group.estimate === null ? '' : words.number(group.estimate, digitsOf(group)),
       rangeText(words, group),
       words.units(trial, group),
@@ -37,9 +41,12 @@ const digitsOf = ({ seeds }: Pick<LotTest['group'], 'seeds'>): number => ((seeds
 const storedText = (words: Words, years: number | null): string =>
   years === null ? '' : words.number(years, Number.isInteger(years) ? 0 : 1);
 
-function countText(words: Words, { count, seeds }: LotTest['group'], day: number): string {
+function countText(words: Words, { count, seeds }: LotTest['group'], day: number | null): string {
   if (count === null || seeds === null) return '';
-  return words.say('lot.countOn', { count: words.number(count), seeds: words.number(seeds), day: words.number(day) });
+  const text = { count: words.number(count), seeds: words.number(seeds) };
+  return day === null
+    ? words.say('table.countOf', text)
+    : words.say('lot.countOn', { ...text, day: words.number(day) });
 }
 
 /** With one tray the range holds the luck of seeds alone, and says so. */

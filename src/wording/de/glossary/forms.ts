@@ -15,7 +15,7 @@ export const forms: TermForms = {
   fieller: { exact: 'Fieller(?:-Grenzen)?' },
   'odds-ratio': { any: 'chancenverhältnis|odds ratio' },
   'risk-ratio': { any: 'verhältnis der anteile|relatives risiko' },
-  tipping: { any: 'kipp-korrelation|kipppunkte?' },
+  tipping: { any: 'kipp-korrelation(?: ρ)?|kipppunkte?' },
   permutation: { any: 'permutations-p|permutationstests?|permutation(?:en)?' },
   arrangements: { any: 'anordnungen|umetikettierungen|neu verteilte etiketten' },
   'p-value': { any: 'p-werte?', exact: 'p' },

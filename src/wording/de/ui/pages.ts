@@ -19,6 +19,7 @@ export const pages = {
   'lot.testsNone': 'Noch hat kein abgeschlossener Versuch gezählt, was von dieser Partie aufging.',
   'lot.testsCaption': 'Jede Prüfung dieser Partie',
   'lot.countOn': '{count} von {seeds}, Tag {day}',
+  'lot.testsCaptionDay': 'Jede Prüfung dieser Partie, gezählt am Tag {day}',
   'lot.testsNote':
     'Versuche unterscheiden sich in Ort, Wetter, Erde und Behandlung. Ein Abstand zwischen Prüfungen verschiedener Versuche zeigt nicht, dass das Saatgut gealtert ist.',
   'chart.lot.title': '{lot}: Prüfungen vom {from} bis zum {to}',

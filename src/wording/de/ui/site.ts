@@ -92,7 +92,7 @@ export const site = {
   'lot.supplier': 'Bezogen von',
   'lot.origin': 'Gewachsen in',
   'lot.harvested': 'Geerntet',
-  'lot.moisture': 'Feuchtegehalt vor dem Versuch',
+  'lot.moisture': 'Feuchtegehalt vor dem Versuch (Anteil an der Gesamtmasse)',
   'lot.seedsPerGram': 'Samen je Gramm',
   'lot.accession': 'Akzession',
   'lot.storage': 'Lagerung vor dem Versuch',

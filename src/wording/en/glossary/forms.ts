@@ -16,7 +16,7 @@ export const forms: TermForms = {
   fieller: { exact: 'Fieller(?: limits)?' },
   'odds-ratio': { any: 'odds ratio' },
   'risk-ratio': { any: 'risk ratio' },
-  tipping: { any: 'tipping(?: point| correlation)?' },
+  tipping: { any: 'tipping(?: point| correlation(?: ρ)?)?' },
   permutation: { any: 'permutations?(?: test| p)?' },
   arrangements: { any: 'arrangements|(?:random )?relabellings?' },
   'p-value': { any: 'p-values?', exact: 'p' },

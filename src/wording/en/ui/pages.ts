@@ -18,6 +18,7 @@ export const pages = {
   'lot.testsNone': 'No finished trial has counted what came up of this lot.',
   'lot.testsCaption': 'Every test of this lot',
   'lot.countOn': '{count} of {seeds}, day {day}',
+  'lot.testsCaptionDay': 'Every test of this lot, counted on day {day}',
   'lot.testsNote':
     'Trials differ in bench, weather, compost and treatment. A gap between tests of different trials is no sign that the seed has aged.',
   'chart.lot.title': '{lot}: tests from {from} to {to}',

@@ -89,7 +89,7 @@ export const site = {
   'lot.supplier': 'Supplier',
   'lot.origin': 'Grown in',
   'lot.harvested': 'Harvested',
-  'lot.moisture': 'Moisture before the trial',
+  'lot.moisture': 'Moisture before the trial (wet basis)',
   'lot.seedsPerGram': 'Seeds per gram',
   'lot.accession': 'Accession',
   'lot.storage': 'Storage before the trial',
