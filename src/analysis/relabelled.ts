@@ -18,26 +18,26 @@ const LEAST_ARRANGEMENTS = 35;
 
 /**
  * The difference of a comparison beside 19 different random relabellings of the same units; within blocks
- * where the comparison was made within blocks, each treatment keeping as many units as it had. Differences are weighed as in
- * the comparison: pooled seeds or means of units, in blocks the plain mean over blocks.
+ * or lots where the comparison was made within them, each treatment keeping as many units as it had. Differences are
+ * weighed as in the comparison: pooled seeds or means of units, in blocks the plain mean over blocks.
  *
  * @param seed of the draws, such as the trial's id
- * @returns null where there are fewer than 35 arrangements, where lots are pooled, or where the comparison was made in
- *          another way than this, so that the real difference would not be the one that is said
+ * @returns null where there are fewer than 35 arrangements, where lots are pooled that are compared one by one, or
+ *          where the comparison was made in another way than this, so that the real difference would not be the one said
  */
 export function relabelled(seed: string, result: Result, comparison: Comparison): Relabelled | null {
   const { treatment, control, estimate, lot } = comparison;
   const units = result.values.filter(
     (unit) =>
-      unit.lot === lot &&
+      (unit.lot === lot || lot === 'all') &&
       unit.stored === comparison.stored &&
       unit.value !== null &&
       (unit.treatment === treatment || unit.treatment === control),
   );
   const inBlocks = comparison.units.kind === 'block';
-  const strata = [...Map.groupBy(units, ({ block }) => (inBlocks ? block : null)).values()];
+  const strata = [...Map.groupBy(units, (unit) => (!inBlocks ? null : lot === 'all' ? unit.lot : unit.block)).values()];
   const labels = strata.map((stratum) => stratum.map((unit) => unit.treatment === treatment));
-  if (lot === 'all' || estimate === null || arrangements(labels) < LEAST_ARRANGEMENTS) return null;
+  if ((lot === 'all' && !inBlocks) || estimate === null || arrangements(labels) < LEAST_ARRANGEMENTS) return null;
 
   const real = difference(strata, labels, result);
   if (!(Math.abs(real - estimate) <= 1e-9 * Math.max(1, Math.abs(estimate)))) return null;

@@ -91,9 +91,9 @@ function axisWords(result: Difference['result'] | undefined, words: Words): [str
       return say('chart.fewer', 'chart.more', words.ui['chart.perHundred']);
     case 't50':
     case 'mgt':
-      return say('chart.earlier', 'chart.later', result.unit);
+      return say('chart.earlier', 'chart.later', words.unitName(result.unit));
     default:
-      return say('chart.lower', 'chart.higher', result?.unit ?? '');
+      return say('chart.lower', 'chart.higher', words.unitName(result?.unit ?? ''));
   }
 }
 

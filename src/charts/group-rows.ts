@@ -51,4 +51,4 @@ export const unitName = (trial: Trial, rows: readonly GroupRow[], words: Words):
 export const axisTitle = (trial: Trial, result: Result, words: Words): string =>
   result.measure === 'germination'
     ? words.ui['chart.germinated']
-    : words.say('chart.value', { name: words.outcomeTitle(trial, result), unit: result.unit });
+    : words.say('chart.value', { name: words.outcomeTitle(trial, result), unit: words.unitName(result.unit) });

@@ -28,7 +28,7 @@ export function luckStrip(trial: Trial, result: Result, comparison: Comparison, 
   return {
     kind: 'luck',
     title: `${words.comparisonName(trial, comparison)}: ${words.say(key, { deals, count: words.number(found.asLarge) })}`,
-    subtitle: words.say(comparison.units.kind === 'block' ? 'luck.subtitleBlocks' : 'luck.subtitle', {
+    subtitle: words.say(subtitleOf(comparison), {
       unit: words.unitWord(trial, true),
       all: words.number(found.others.length + 1),
     }),
@@ -39,6 +39,11 @@ export function luckStrip(trial: Trial, result: Result, comparison: Comparison, 
     },
     spec: plot(trial, result, comparison, found, words),
   };
+}
+
+function subtitleOf({ units, lot }: Comparison): 'luck.subtitle' | 'luck.subtitleBlocks' | 'luck.subtitleLots' {
+  if (units.kind !== 'block') return 'luck.subtitle';
+  return lot === 'all' ? 'luck.subtitleLots' : 'luck.subtitleBlocks';
 }
 
 const DOT = 9;
@@ -83,7 +88,7 @@ function plot(
 function axisWords({ measure, unit }: Result, words: Words): string {
   if (measure === 'germination') return words.ui['chart.differencePoints'];
   if (measure === 't50' || measure === 'mgt') return words.ui['chart.differenceDays'];
-  return unit === '' ? words.ui['chart.difference'] : words.say('chart.differenceIn', { unit });
+  return unit === '' ? words.ui['chart.difference'] : words.say('chart.differenceIn', { unit: words.unitName(unit) });
 }
 
 const y = place('y');

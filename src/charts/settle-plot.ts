@@ -2,6 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 import type { Comparison, Result } from '../analysis/analysis.ts';
 import { detectableByUnits, type DetectableByUnits } from '../analysis/detectable-by-units.ts';
 import type { Trial } from '../trial/trial.ts';
+import { detectableSize } from '../wording/detectable-size.ts';
 import type { Words } from '../wording/words.ts';
 import type { Chart } from './chart.ts';
 import { INK } from './chart-theme.ts';
@@ -23,37 +24,45 @@ export function settlePlot(trial: Trial, result: Result, comparison: Comparison,
   if (found === null || !group || found.steps.length < 2) return null;
   if (found.settles.units <= Math.min(comparison.units.treatment, comparison.units.control)) return null;
   const unitsOf = (units: number) => words.units(trial, { ...group, units, unit: comparison.units.kind });
-  const points = words.number(found.settles.difference);
+  const size = words.size(found.settles.difference, result);
   const rows = found.steps.map(({ units, detectable }) => ({
     label: words.say('luck.settle.each', { units: unitsOf(units) }),
-    shown: words.say('luck.settle.from', { points: words.number(Math.ceil(detectable - 1e-9)) }),
+    shown: words.say('luck.settle.from', {
+      size: words.size(detectableSize(detectable - 1e-9, result.measure), result),
+    }),
     isHere: units === comparison.units.treatment && units === comparison.units.control,
   }));
   return {
     kind: 'settle',
-    title: words.say('luck.settle.title', { units: unitsOf(found.settles.units), points }),
-    subtitle: words.say(found.assumed ? 'luck.settle.assumed' : 'luck.settle.asSeen', { points }),
+    title: words.say('luck.settle.title', { units: unitsOf(found.settles.units), size }),
+    subtitle: words.say(found.assumed ? 'luck.settle.assumed' : 'luck.settle.asSeen', { size }),
     description: words.say('luck.settle.description', {
       values: rows.map(({ label, shown }) => words.say('chart.named', { name: label, values: shown })).join(' '),
     }),
     table: {
-      head: [words.ui['table.units'], words.ui['luck.settle.axis']],
+      head: [words.ui['table.units'], axisName(result, words)],
       rows: rows.map(({ label, shown }) => [label, shown]),
     },
-    spec: plot(found, rows, words),
+    spec: plot(found, rows, axisName(result, words), words),
   };
 }
+
+const axisName = ({ measure, unit }: Result, words: Words): string =>
+  measure === 'germination'
+    ? words.ui['luck.settle.axis']
+    : words.say('luck.settle.axisIn', { unit: words.unitName(unit) });
 
 function plot(
   { steps, settles }: DetectableByUnits,
   rows: readonly { readonly label: string; readonly isHere: boolean }[],
+  axisNamed: string,
   words: Words,
 ): TopLevelSpec {
   const scale = niceScale([0, settles.difference, ...steps.map(({ detectable }) => detectable)]);
   const layout = rowLayout(
     rows.map(({ label, isHere }) => ({ label, notes: isHere ? [words.ui['luck.settle.here']] : [], picture: 14 })),
   );
-  const axis = axisTitle(words.ui['luck.settle.axis'], layout.height);
+  const axis = axisTitle(axisNamed, layout.height);
   return {
     width: PLOT_WIDTH,
     height: layout.height,

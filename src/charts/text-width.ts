@@ -1,7 +1,7 @@
 /** Characters by their width in sixteenths of the font size, rounded up: the wider of the charts' own face and Arial. */
 const WIDTHS: Readonly<Record<number, string>> = {
   4: "'ij",
-  5: ' !,.:;fl|\u2009\u202F',
+  5: ' \u00A0!,.:;fl|\u2009\u202F',
   6: '"()-[]`rt{}‘’“”',
   7: '/I\\',
   8: '*ckstvxyz',

@@ -9,6 +9,7 @@ import type {
   Result,
   Test,
 } from '../analysis/analysis.ts';
+import type { Claim } from '../analysis/claims.ts';
 import type { Measure, Trial } from '../trial/trial.ts';
 import type { CreditRole } from './credit-role.ts';
 import type { ui } from './en/ui.ts';
@@ -41,6 +42,8 @@ export interface Words {
   counted(count: number, thing: Thing): string;
   /** A difference with its direction: "12 more per 100", "1.2 days earlier", "3 mm shorter", "no difference". */
   difference(value: number | null, result: Result): string;
+  /** The size of such a difference, without a direction: "10 per 100", "8 mm", "1 day". */
+  size(value: number, result: Result): string;
   /** p for tables: "0.031", "below 0.001". */
   pValue(p: number): string;
 
@@ -109,6 +112,8 @@ export interface Words {
   leftOutReason(reason: LeftOutReason): string;
   /** Phrases that an author's text may not use unsupported (wording.md). */
   guarded(): readonly GuardedPhrase[];
+  /** Words by which an author's claim takes a side or leaves it open. */
+  claimWords(): ClaimWords;
 
   /** Labels of page furniture: navigation, headings, table heads, chart axes. */
   readonly ui: Readonly<Record<UiKey, string>>;
@@ -145,6 +150,9 @@ export interface GuardedPhrase {
   /** What could stand there instead. */
   readonly offer: string;
 }
+
+/** Sources of regular expressions, flags `iu`, by the claim that such words make. */
+export type ClaimWords = Readonly<Record<Claim, string>>;
 
 export type VerdictShape = 'above' | 'below' | 'level' | 'open' | 'question';
 export interface VerdictMark {

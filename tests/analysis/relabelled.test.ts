@@ -117,3 +117,23 @@ test('of the demonstration trials those with enough units are shown, with the di
     "
   `);
 });
+
+test('lots that are the blocks of one comparison have their labels dealt within each', () => {
+  const lots = ['a', 'b', 'c', 'd', 'e', 'f'];
+  const values = lots.flatMap((lot, index) => [
+    { ...unit('jar', 1, 40 + index), lot },
+    { ...unit('packet', 1, 30), lot },
+  ]);
+  const estimate = 2 * mean(lots.map((_, index) => 10 + index));
+  const comparison = makeComparison({
+    estimate,
+    parts: { lot: 'all', units: { treatment: 6, control: 6, kind: 'block' } },
+  });
+  const dealt = relabelled('a', makeResult({ values }), comparison);
+  expect(dealt?.real).toBeCloseTo(estimate, 9);
+  expect(dealt?.others).toHaveLength(19);
+  for (const other of dealt?.others ?? []) expect(Math.abs(other)).toBeLessThan(estimate);
+  expect(
+    relabelled('a', makeResult({ values }), { ...comparison, units: { ...comparison.units, kind: 'sowing' } }),
+  ).toBe(null);
+});

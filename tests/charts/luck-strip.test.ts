@@ -2,6 +2,8 @@ import { expect, test } from 'vitest';
 import { analyse } from '../../src/analysis/analyse.ts';
 import { luckStrip } from '../../src/charts/luck-strip.ts';
 import { renderSvg } from '../../src/charts/render-svg.ts';
+import { detectableMean } from '../../src/statistics/detectable-mean.ts';
+import { unitsForMean } from '../../src/statistics/units-for-mean.ts';
 import { settlePlot } from '../../src/charts/settle-plot.ts';
 import type { Chart } from '../../src/charts/chart.ts';
 import { luckTable } from '../../src/wording/tables/luck-table.ts';
@@ -190,4 +192,54 @@ test.each([
   const svg = await renderSvg(drawn(of, 'carrots-under-vermiculite').spec, 'x');
   expect(svg).toBe(await renderSvg(drawn(of, 'carrots-under-vermiculite').spec, 'x'));
   expect(svg).not.toMatch(/NaN|undefined|null/);
+});
+
+test('of means it is said and drawn in their own unit', () => {
+  const trial = demoTrial('parsley-soaked-a-day');
+  const result = analyse(trial).results.find(({ outcome }) => outcome === 'height');
+  const shown = result?.comparisons[0];
+  if (!result || !shown || typeof shown.test?.df !== 'number') throw new Error('no heights');
+  const { treatment, control } = shown.units;
+  const sd = (shown.detectable ?? 0) / detectableMean({ sd: 1, control, treated: treatment, df: shown.test.df });
+  const wouldSettle = { units: unitsForMean(3, sd) ?? 0, difference: 3 };
+  const { title, subtitle, table } = settlePlot(
+    trial,
+    result,
+    { ...shown, verdict: 'unclear', wouldSettle },
+    words,
+  ) as Chart;
+  expect({ title, subtitle, table }).toMatchInlineSnapshot(`
+    {
+      "subtitle": "Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: 3 mm.",
+      "table": {
+        "head": [
+          "Units",
+          "Smallest difference shown (mm)",
+        ],
+        "rows": [
+          [
+            "2 trays of each",
+            "17 mm or more",
+          ],
+          [
+            "4 trays of each",
+            "7.2 mm or more",
+          ],
+          [
+            "8 trays of each",
+            "4.6 mm or more",
+          ],
+          [
+            "16 trays of each",
+            "3.1 mm or more",
+          ],
+          [
+            "17 trays of each",
+            "3 mm or more",
+          ],
+        ],
+      },
+      "title": "About 17 trays of each would settle a difference of 3 mm",
+    }
+  `);
 });

@@ -17,6 +17,7 @@ const parts: Partial<Words> = {
   list,
   lotName,
   quantity,
+  unitName: (unit) => unit,
   say: (key, values) =>
     ui[key].replace(/\{(\w+)\}/g, (_, name: string) => {
       if (values[name] === undefined) throw new RangeError(`${key} needs ${name}`);

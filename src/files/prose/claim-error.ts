@@ -102,8 +102,10 @@ function whyNot(
   if (!isOfDays && OF_DAYS.includes(claim)) return 'this outcome is not how soon seed came up; say higher or lower';
   if (claim === carried.is) {
     const word = words.ui['claim.probably'];
-    if (!carried.probably || new RegExp(word, 'iu').test(text)) return null;
-    return `the words inside must say "${word}", because ${because}`;
+    if (carried.probably && !new RegExp(word, 'iu').test(text)) {
+      return `the words inside must say "${word}", because ${because}`;
+    }
+    return contradiction(words, claim, text);
   }
   if (verdict === 'untestable') return 'too few were treated separately to tell a difference from ordinary luck';
   if (ceiling === 'cause-unclear') return `what made or hid a difference cannot be told, because ${because}`;
@@ -111,6 +113,28 @@ function whyNot(
   if (carried.is === 'same') return 'any difference is smaller than what was to matter';
   return `a difference was shown, and it is "${carried.is}"`;
 }
+
+/** How the words inside say something else than `is`, as a clause; null where they do not. */
+function contradiction(words: Words, claim: Claim, text: string): string | null {
+  const patterns = words.claimWords();
+  const said = (one: Claim) => new RegExp(patterns[one], 'iu').exec(text)?.[0];
+  if (said(claim) !== undefined) return null;
+  const against = AGAINST[claim].map(said).find((word) => word !== undefined);
+  if (against === undefined) return null;
+  return claim === 'unclear'
+    ? `the words inside say "${against}" and do not say that this is open`
+    : `the words inside say "${against}", which is not "${claim}"`;
+}
+
+/** What the words of a claim may not say alone. */
+const AGAINST: Readonly<Record<Claim, readonly Claim[]>> = {
+  higher: ['lower', 'same'],
+  lower: ['higher', 'same'],
+  earlier: ['later', 'same'],
+  later: ['earlier', 'same'],
+  same: ['higher', 'lower', 'earlier', 'later'],
+  unclear: ['higher', 'lower', 'earlier', 'later', 'same'],
+};
 
 function reasonsOf(words: Words, trial: Trial, analysis: Analysis, result: Result, comparison: Comparison): string {
   const caveats = comparison.ceilingFrom.flatMap(

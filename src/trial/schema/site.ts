@@ -12,7 +12,7 @@ export const siteFile = z
   .strictObject({
     name: textField().describe('Name of the site or group'),
     base: linkField().describe('Address at which the site will stand, such as https://example.org'),
-    language: languageField().describe('Language of the reports, BCP 47: en, en-GB'),
+    language: languageField().describe('Language of the reports, BCP 47: en, en-GB or de'),
     licence: licenceField().describe('Licence of the data and texts, SPDX: CC-BY-4.0'),
     contact: contactField().optional().describe('Mail address or page for questions'),
     units: z.enum(['metric', 'us']).optional().describe('Units in which readings are shown; metric where not given'),

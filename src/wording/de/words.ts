@@ -5,6 +5,7 @@ import { allNotices } from './all-notices.ts';
 import { cannotTell } from './cannot-tell.ts';
 import { caveatName } from './caveat-name.ts';
 import { caveatWords } from './caveats/caveat-words.ts';
+import { claimWords } from './claim-words.ts';
 import { comparisonName } from './comparison-name.ts';
 import { comparisonSentence } from './comparison-sentence.ts';
 import { counted } from './counted.ts';
@@ -37,6 +38,7 @@ import { quantity } from './quantity.ts';
 import { range } from './range.ts';
 import { roleWords } from './role-words.ts';
 import { say } from './say.ts';
+import { size } from './size.ts';
 import { storageSeries } from './storage-series.ts';
 import { testName } from './test-name.ts';
 import { trust } from './trust.ts';
@@ -57,6 +59,7 @@ export const words: Words = {
   list,
   counted: (count, thing) => counted(count, thing),
   difference,
+  size,
   pValue,
   lotName,
   treatmentLabel: label,
@@ -92,6 +95,7 @@ export const words: Words = {
   testName,
   leftOutReason,
   guarded,
+  claimWords,
   ui,
   say,
 };

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { analyse } from '../../../src/analysis/analyse.ts';
 import { carriedClaim, CLAIMS } from '../../../src/analysis/claims.ts';
+import { checkProse } from '../../../src/files/prose/check-prose.ts';
 import { claimText } from '../../../src/files/prose/claim-text.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { demoTrials, proseProblemsOf, proseSaid } from './prose-said.ts';
@@ -69,6 +70,35 @@ test.each([
   );
 });
 
+test.each([
+  [
+    'carrots-under-vermiculite',
+    'is="unclear"',
+    'Vermiculite brought up more.',
+    'say "more" and do not say that this is open',
+  ],
+  [
+    'carrots-under-vermiculite',
+    'is="unclear"',
+    'They came up about alike.',
+    'say "alike" and do not say that this is open',
+  ],
+  ['parsley-soaked-a-day', 'is="higher"', 'Soaked seed came up less.', 'say "less", which is not "higher"'],
+  ['parsley-soaked-a-day', 'outcome="speed" is="earlier"', 'It came up later.', 'say "later", which is not "earlier"'],
+  ['tomato-tin-or-envelope', 'is="same"', 'More came up from the tin.', 'say "More", which is not "same"'],
+])('%s refuses <Claim %s> around "%s"', (trial, attributes, text, reason) => {
+  expect(proseSaid(claim(attributes, text), trial)).toContain(`the words inside ${reason}`);
+});
+
+test.each([
+  ['carrots-under-vermiculite', 'is="unclear"', 'More came up under vermiculite, but that may be luck.'],
+  ['carrots-under-vermiculite', 'is="unclear"', 'It can’t be told whether more came up.'],
+  ['parsley-soaked-a-day', 'is="higher"', 'More came up, and fewer stayed below.'],
+  ['tomato-tin-or-envelope', 'is="same"', 'Any gain is smaller than we care about.'],
+])('%s lets <Claim %s> say "%s"', (trial, attributes, text) => {
+  expect(proseSaid(claim(attributes, text), trial)).toBe('');
+});
+
 const words = wordsFor('en');
 const comparisons = demoTrials.flatMap((trial) => {
   const analysis = analyse(trial);
@@ -95,3 +125,20 @@ test.each(comparisons)(
     if (carried.probably) expect(proseSaid(text.replace(/probably/gi, ''), trial.id)).toContain('must say "probably"');
   },
 );
+
+test('what German words take a side or leave it open is told apart as well', () => {
+  const german = wordsFor('de');
+  for (const { trial, analysis, result, comparison, name } of comparisons) {
+    const carried = carriedClaim(result, comparison);
+    const text = claimText(german, trial, analysis, result, comparison, carried);
+    const problems = checkProse(new TextEncoder().encode(text), 'report.mdx', german, { trial, analysis });
+    expect(
+      problems.map(({ message }) => message),
+      name,
+    ).toEqual([]);
+  }
+  const carrots = comparisons.find(({ trial }) => trial.id === 'carrots-under-vermiculite');
+  const open = '<Claim is="unclear">Unter Vermiculit kam mehr.</Claim>';
+  const [problem] = checkProse(new TextEncoder().encode(open), 'report.mdx', german, carrots ?? null);
+  expect(problem?.message).toContain('say "mehr" and do not say that this is open');
+});

@@ -8,6 +8,8 @@ export const luck = {
     'Großes Zeichen: wie es war. Kleine Punkte: dieselben {unit}, die Namen neu ausgelost. Hätte die Behandlung nichts bewirkt und wären die Namen ausgelost worden, so wäre der wirkliche Unterschied nur ein Los mehr und etwa in einem von {all} Fällen der größte aller {all}, nach oben oder unten. Dies zeigt den Zufall; der Befund beruht auf der Spanne.',
   'luck.subtitleBlocks':
     'Großes Zeichen: wie es war. Kleine Punkte: dieselben {unit}, die Namen in jedem Block neu ausgelost. Hätte die Behandlung nichts bewirkt und wären die Namen ausgelost worden, so wäre der wirkliche Unterschied nur ein Los mehr und etwa in einem von {all} Fällen der größte aller {all}, nach oben oder unten. Dies zeigt den Zufall; der Befund beruht auf der Spanne.',
+  'luck.subtitleLots':
+    'Großes Zeichen: wie es war. Kleine Punkte: dieselben {unit}, die Namen in jeder Partie neu ausgelost. Hätte die Behandlung nichts bewirkt und wären die Namen ausgelost worden, so wäre der wirkliche Unterschied nur ein Los mehr und etwa in einem von {all} Fällen der größte aller {all}, nach oben oder unten. Dies zeigt den Zufall; der Befund beruht auf der Spanne.',
   'luck.description': 'Streifen von Unterschieden. Wie es war: {real}. Neu ausgelost: {values}.',
   'luck.real': 'Wie es war',
   'luck.dealt': 'Neu ausgelost',
@@ -24,14 +26,15 @@ export const luck = {
   'luck.upTo': 'bis zu {points} je 100',
   'luck.ofHundred': '{points} von 100',
 
-  'luck.settle.title': 'Etwa {units} je Behandlung würden einen Unterschied von {points} je 100 klären',
+  'luck.settle.title': 'Etwa {units} je Behandlung würden einen Unterschied von {size} klären',
   'luck.settle.asSeen':
-    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs. Linie: {points} je 100.',
+    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs. Linie: ein Unterschied von {size}.',
   'luck.settle.assumed':
-    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2). Linie: {points} je 100.',
+    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2). Linie: ein Unterschied von {size}.',
   'luck.settle.description': 'Kleinster gezeigter Unterschied nach Anzahl je Behandlung. {values}',
   'luck.settle.each': '{units} je Behandlung',
   'luck.settle.here': 'dieser Versuch',
-  'luck.settle.from': '{points} je 100 oder mehr',
+  'luck.settle.from': 'ab {size}',
   'luck.settle.axis': 'Kleinster gezeigter Unterschied, je 100 Samen',
+  'luck.settle.axisIn': 'Kleinster gezeigter Unterschied ({unit})',
 };

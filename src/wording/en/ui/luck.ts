@@ -7,6 +7,8 @@ export const luck = {
     'Large mark: the labels as they were. Small dots: the same {unit} with their labels dealt anew at random. Had the treatment done nothing and the labels been dealt by lot, the real difference would be one more such deal, and the largest of all {all}, up or down, about one time in {all}. This shows luck; the finding rests on the range.',
   'luck.subtitleBlocks':
     'Large mark: the labels as they were. Small dots: the same {unit} with their labels dealt anew at random within each block. Had the treatment done nothing and the labels been dealt by lot, the real difference would be one more such deal, and the largest of all {all}, up or down, about one time in {all}. This shows luck; the finding rests on the range.',
+  'luck.subtitleLots':
+    'Large mark: the labels as they were. Small dots: the same {unit} with their labels dealt anew at random within each lot of seed. Had the treatment done nothing and the labels been drawn at random, the real difference would be one more such deal, and the largest of all {all}, up or down, about one time in {all}. This shows luck; the finding rests on the range.',
   'luck.description': 'Strip of differences. As it was: {real}. Dealt anew: {values}.',
   'luck.real': 'As it was',
   'luck.dealt': 'Dealt anew',
@@ -23,14 +25,15 @@ export const luck = {
   'luck.upTo': 'up to {points} per 100',
   'luck.ofHundred': '{points} of 100',
 
-  'luck.settle.title': 'About {units} of each would settle a difference of {points} per 100',
+  'luck.settle.title': 'About {units} of each would settle a difference of {size}',
   'luck.settle.asSeen':
-    'Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: {points} per 100.',
+    'Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: {size}.',
   'luck.settle.assumed':
-    'Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: {points} per 100.',
+    'Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: {size}.',
   'luck.settle.description': 'Smallest difference shown, by number of each. {values}',
   'luck.settle.each': '{units} of each',
   'luck.settle.here': 'this trial',
-  'luck.settle.from': '{points} per 100 or more',
+  'luck.settle.from': '{size} or more',
   'luck.settle.axis': 'Smallest difference shown, per 100 seeds',
+  'luck.settle.axisIn': 'Smallest difference shown ({unit})',
 };
