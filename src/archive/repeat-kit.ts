@@ -1,4 +1,5 @@
 import { stringify } from 'yaml';
+import { schemaLine } from '../trial/schema/schema-line.ts';
 import type { Lot, Outcome, Sowing, Treatment, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { csvText } from './csv-text.ts';
@@ -12,18 +13,24 @@ import type { Cell } from './table.ts';
  * repeats it, so what only they know is left empty; until it is filled in, the check says so.
  *
  * @param address of the original report
+ * @param base    address of the site that published it, whose JSON Schemas its YAML files name
  * @returns text by name within the zip; null where treatments or numbers of seeds are not known (yet)
  */
-export function repeatKit(trial: Trial, address: string, words: Words): ReadonlyMap<string, string> | null {
+export function repeatKit(
+  trial: Trial,
+  address: string,
+  base: string,
+  words: Words,
+): ReadonlyMap<string, string> | null {
   const isKnown = ({ treatment, seeds, stored }: Sowing) => seeds !== null && (treatment !== null || stored === 0);
   if (trial.sowings.length === 0 || !trial.sowings.every(isKnown)) return null;
   const seed = `repeat of ${address}`;
   const sowings = repeatSowings(trial.sowings, seed);
   const folder = `repeat-${trial.id}`.slice(0, 64).replace(/[^A-Za-z0-9]+$/, '');
   const files: (readonly [string, string])[] = [
-    ['trial.yaml', trialYaml(trial, address)],
-    ['lots.yaml', stringify(Object.fromEntries(trial.lots.map(({ id, ...lot }) => [id, lotYaml(lot)])))],
-    ['people.yaml', stringify({ me: { name: '' } })],
+    ['trial.yaml', schemaLine(base, 'trial.yaml') + trialYaml(trial, address)],
+    ['lots.yaml', schemaLine(base, 'lots.yaml') + stringify(Object.fromEntries(trial.lots.map(lotEntry)))],
+    ['people.yaml', schemaLine(base, 'people.yaml') + stringify({ me: { name: '' } })],
     ['sowings.csv', sowingsCsv(sowings)],
     ['counts.csv', countsCsv(trial, sowings)],
     ...(trial.traits.length > 0 ? [['measurements.csv', measurementsCsv(trial)] as const] : []),
@@ -58,7 +65,7 @@ function trialYaml(trial: Trial, address: string): string {
   );
 }
 
-const lotYaml = ({ crop, species, cultivar }: Omit<Lot, 'id'>) => given({ crop, species, cultivar });
+const lotEntry = ({ id, crop, species, cultivar }: Lot) => [id, given({ crop, species, cultivar })] as const;
 const treatmentYaml = ({ soakHours, control, ...treatment }: Treatment) =>
   given({ ...treatment, control: control || null, soak_hours: soakHours });
 const outcomeYaml = ({ primary, pool, ...outcome }: Outcome) =>

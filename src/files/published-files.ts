@@ -71,7 +71,7 @@ export async function publishedFiles(
     made('citation.bib', citationBib(cited)),
     made('citation.csl.json', citationCsl(cited)),
   ];
-  const kit = repeatKit(told, address, wordsFor(site.language));
+  const kit = repeatKit(told, address, site.base, wordsFor(site.language));
   if (kit) files.push(made(`repeat-${trial.id}.zip`, kitZip(kit)));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));

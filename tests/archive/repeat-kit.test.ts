@@ -83,10 +83,12 @@ test('a single container is warned of, in the words of the site; hostile labels 
     title: '=cmd: "x"\n- y',
     sowings: [makeSowing('=one', 'jar'), makeSowing('two', 'packet'), makeSowing('three', 'packet')],
   });
-  const kit = repeatKit(trial, 'https://example.org/trials/test/', wordsFor('en'));
+  const kit = repeatKit(trial, 'https://example.org/trials/test/', 'https://example.org', wordsFor('en'));
   expect(kit?.get('README.txt')).toContain('One container cannot tell a treatment from the container it was in.');
   expect(parse(kit?.get('repeat-test/trial.yaml') ?? '').title).toBe('=cmd: "x"\n- y');
-  expect(repeatKit(trial, 'https://example.org/', wordsFor('de'))?.get('README.txt')).toContain('ausgeloste Anordnung');
+  expect(repeatKit(trial, 'https://example.org/', 'https://example.org/', wordsFor('de'))?.get('README.txt')).toContain(
+    'ausgeloste Anordnung',
+  );
   const unknown = makeTrial({ sowings: [makeSowing('one', 'jar', { seeds: null })] });
-  expect(repeatKit(unknown, 'https://example.org/', wordsFor('en'))).toBeNull();
+  expect(repeatKit(unknown, 'https://example.org/', 'https://example.org/', wordsFor('en'))).toBeNull();
 });

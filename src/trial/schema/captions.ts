@@ -13,4 +13,4 @@ const caption = z.strictObject({
 });
 
 /** photos/captions.yaml: file name -> what it shows. */
-export const captionsFile = z.record(z.string(), caption).describe('Pictures: file name -> caption');
+export const captionsFile = z.record(z.string(), caption).describe('Pictures: file name -> what it shows');

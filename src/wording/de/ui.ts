@@ -1,5 +1,6 @@
 import type { UiKey } from '../words.ts';
 import { charts } from './ui/charts.ts';
+import { format } from './ui/format.ts';
 import { kit } from './ui/kit.ts';
 import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
@@ -24,4 +25,5 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...pages,
   ...kit,
   ...planAnswer,
+  ...format,
 };

@@ -1,4 +1,5 @@
 import { charts } from './ui/charts.ts';
+import { format } from './ui/format.ts';
 import { kit } from './ui/kit.ts';
 import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
@@ -23,4 +24,5 @@ export const ui = {
   ...pages,
   ...kit,
   ...planAnswer,
+  ...format,
 };

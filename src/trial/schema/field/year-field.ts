@@ -15,5 +15,6 @@ export function yearField() {
         message: `expected a year such as 2025, or a date such as 2025-09-14; found ${shown(text)}`,
         remedy: 'Write the year alone where the day is not known.',
       });
-    });
+    })
+    .meta({ type: ['string', 'integer'] }); // editors take 2025 for a number
 }

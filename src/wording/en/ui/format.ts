@@ -1,0 +1,48 @@
+/** The data-format page; what each key means stands in the schemas (src/trial/schema). */
+export const format = {
+  'format.intro':
+    'A trial is a folder of small files that a text editor or a spreadsheet can write. Here is every file, every key and every column.',
+  'format.english': 'Keys are English words, and so is what stands beside them here.',
+  'format.folder': 'The folder',
+  'format.folderText':
+    'A trial is the folder trials/<id>/: its name is its address. Beside these folders stand the files of the site, which all trials share. A trial needs trial.yaml and, once it is sown, sowings.csv; of the other tables those that its outcomes need.',
+  'format.site': 'Files of the site',
+  'format.trial': 'Files of a trial',
+  'format.tables': 'Tables of a trial',
+  'format.tablesText':
+    'Tables are CSV as spreadsheets save it: commas, semicolons or tabs, decimal points or commas, any usual encoding. The first row names the columns, in any order; a unit may stand in brackets behind a name, such as height (cm). An empty cell, NA or NC has no value, which is not zero.',
+  'format.check': 'What the files must say together only the check knows: npm run check.',
+  'format.key': 'Key',
+  'format.column': 'Column',
+  'format.meaning': 'What it says',
+  'format.kind': 'What may stand there',
+  'format.needed': 'Needed',
+  'format.yes': 'yes',
+  'format.schema': 'JSON Schema of {file}',
+  'format.editors': 'Help from your editor',
+  'format.editorsText':
+    'An editor that knows the YAML language server completes keys and marks slips while you type, once this is the first line of a file:',
+
+  'format.kind.text': 'text',
+  'format.kind.id': 'id',
+  'format.kind.date': 'date, such as 2026-04-04',
+  'format.kind.link': 'web address',
+  'format.kind.number': 'number',
+  'format.kind.whole': 'whole number',
+  'format.kind.switch': 'yes or no',
+  'format.kind.word': 'one of: {words}',
+  'format.kind.keys': 'keys, as below',
+  'format.kind.by-name': 'a value for each name',
+  'format.kinds.text': 'texts',
+  'format.kinds.id': 'ids',
+  'format.kinds.date': 'dates',
+  'format.kinds.link': 'web addresses',
+  'format.kinds.number': 'numbers',
+  'format.kinds.whole': 'whole numbers',
+  'format.kinds.switch': 'yes or no each',
+  'format.kinds.word': 'some of: {words}',
+  'format.kinds.keys': 'entries, as below',
+  'format.kinds.by-name': 'entries of names with values',
+  'format.list': 'a list of {what}',
+  'format.or': '{one}, or {other}',
+} as const;
