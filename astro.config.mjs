@@ -2,8 +2,10 @@ import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
+import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { parse } from 'yaml';
+import { movedPages } from './src/files/moved-pages.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
 
@@ -20,9 +22,11 @@ function publishedAt() {
   }
 }
 
+const moved = movedPages();
+
 export default defineConfig({
   ...publishedAt(),
-  integrations: [mdx()],
+  integrations: [mdx(), moved.integration, sitemap({ filter: (page) => !moved.has(page) })],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never' },

@@ -6,6 +6,9 @@ export const INK = 'currentColor';
 export const PAPER = 'var(--paper, none)';
 export const FACE = "'Atkinson Hyperlegible Next', Verdana, 'Segoe UI', sans-serif";
 
+/** The light scheme of src/styles/tokens.css, for pictures that are shown where no style sheet reaches. */
+export const CARD = { paper: '#fbf8f0', ink: '#1d2427', soft: '#4d5553', rule: '#cfc3a8' } as const;
+
 /** Sizes in units of the drawing, which is 420 wide and shown 350 to 480 pixels wide. */
 export const WIDTH = 420;
 export const TEXT = 14;

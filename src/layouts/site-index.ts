@@ -31,10 +31,14 @@ export const siteIndex: readonly IndexGroup[] = [
       { path: '/methods/', name: 'nav.methods', main: true },
       { path: '/glossary/', name: 'nav.glossary', main: true },
       { path: '/notices/', name: 'nav.notices' },
+      { path: '/data-format/', name: 'nav.dataFormat' },
     ],
   },
   {
     title: 'index.site',
-    entries: [{ path: '/about/', name: 'nav.about' }],
+    entries: [
+      { path: '/about/', name: 'nav.about' },
+      { path: '/feed.xml', name: 'nav.feed' },
+    ],
   },
 ];

@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 /** One TrueType file. */
 export interface Face {
   readonly family: string;
+  readonly path: string;
   readonly bytes: Buffer;
 }
 
@@ -22,6 +23,9 @@ let read: readonly Face[] | undefined;
 /** The faces of everything printed: those of the site, and one each for Hebrew and Arabic. Read once. */
 export function faces(): readonly Face[] {
   const { resolve } = createRequire(import.meta.url);
-  read ??= FILES.map(([family, file]) => ({ family, bytes: readFileSync(resolve(`@expo-google-fonts/${file}`)) }));
+  read ??= FILES.map(([family, file]) => {
+    const path = resolve(`@expo-google-fonts/${file}`);
+    return { family, path, bytes: readFileSync(path) };
+  });
   return read;
 }

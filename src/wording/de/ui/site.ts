@@ -117,6 +117,11 @@ export const site = {
   'search.none': 'Nichts gefunden zu „{words}“.',
   'search.needsScript': 'Die Suche braucht JavaScript. Die Liste aller Versuche braucht es nicht.',
 
+  'feed.changed': 'Geändert: {title}',
+
+  'moved.title': 'Diese Seite ist umgezogen',
+  'moved.text': '{title} steht jetzt unter einer anderen Adresse.',
+
   'notFound.title': 'Diese Seite gibt es nicht',
   'notFound.text':
     'Vielleicht ist die Adresse vertippt, oder die Seite ist umgezogen. Alle Versuche stehen in der Liste.',

@@ -114,6 +114,11 @@ export const site = {
   'search.none': 'Nothing found for “{words}”.',
   'search.needsScript': 'Search needs JavaScript. The list of all trials does not.',
 
+  'feed.changed': 'Changed: {title}',
+
+  'moved.title': 'This page has moved',
+  'moved.text': '{title} stands at another address now.',
+
   'notFound.title': 'There is no such page',
   'notFound.text': 'The address may be mistyped, or the page may have moved. All trials are on the list.',
 
