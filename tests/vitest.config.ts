@@ -18,6 +18,7 @@ export default defineConfig({
           name: 'site',
           include: ['tests/{site,browser}/**/*.test.ts'],
           globalSetup: 'tests/support/build-site.ts',
+          hookTimeout: 240_000,
           testTimeout: 240_000,
           fileParallelism: false,
         },
