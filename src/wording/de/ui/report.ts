@@ -33,6 +33,7 @@ export const report = {
   'report.conditions': 'Bedingungen',
   'report.conditionsNone': 'Es wurden keine Bedingungen aufgezeichnet.',
   'report.methods': 'Wie gerechnet wurde',
+  'report.methodsAbove': 'Die Rechenwege stehen oben bei den eigenen Worten, so wie sie hier angewandt wurden.',
   'report.methodsMore': 'Alle Rechenwege',
   'report.asDone': 'Wie geplant, wie getan',
   'report.deviations': 'Was anders lief als geplant',

@@ -31,6 +31,7 @@ export const report = {
   'report.conditions': 'Conditions',
   'report.conditionsNone': 'No conditions were recorded.',
   'report.methods': 'How it was worked out',
+  'report.methodsAbove': 'The methods stand above, in the grower’s words, as they were applied to this trial.',
   'report.methodsMore': 'All methods',
   'report.asDone': 'As planned, as done',
   'report.deviations': 'What went otherwise than planned',
