@@ -56,6 +56,11 @@ test('its trials show every verdict, and none that they were not made to show', 
     parsley-soaked-a-day germination parsley-2025: matters, none
     parsley-soaked-a-day speed parsley-2025: matters, none
     parsley-soaked-a-day height parsley-2025: different, none
+    parsnip-shed-or-jar germination parsnip-2021 after 1 y: same, none
+    parsnip-shed-or-jar germination parsnip-2021 after 2 y: unclear, none
+    parsnip-shed-or-jar germination parsnip-2021 after 3 y: matters, none
+    parsnip-shed-or-jar germination parsnip-2021 after 4 y: matters, none
+    parsnip-shed-or-jar germination parsnip-2021 after 5 y: matters, none
     peas-soaked-allotment germination pea-2025: unclear, none
     peas-soaked-balcony germination pea-2025: untestable, cause-unclear
     peas-soaked-gutter germination pea-2025: untestable, cause-unclear
@@ -69,8 +74,9 @@ test('its trials show every verdict, and none that they were not made to show', 
   `);
 });
 
-test('trials that are planned or growing compare nothing', () => {
-  const open = analyses.filter(({ trial }) => trial.status !== 'finished');
+test('trials that are planned or growing compare nothing, but for the tests of a storage series that are over', () => {
+  const open = analyses.filter(({ trial }) => trial.status !== 'finished' && trial.id !== 'parsnip-shed-or-jar');
+  expect(trialOf('parsnip-shed-or-jar').status).toBe('growing');
   expect(open.map(({ trial }) => `${trial.id}: ${trial.status}`)).toEqual([
     'leek-wet-start: growing',
     'peas-soaked-tunnel: planned',
@@ -102,6 +108,7 @@ const PUBLISHED: Record<string, { readonly least: number; readonly day: number }
   lettuce: { least: 80, day: 7 },
   onion: { least: 70, day: 12 },
   parsley: { least: 60, day: 28 },
+  parsnip: { least: 60, day: 28 },
   pea: { least: 80, day: 8 },
   sage: { least: 60, day: 14 },
   spinach: { least: 60, day: 21 },
@@ -116,9 +123,10 @@ const germination = analyses.flatMap(({ trial, analysis }) =>
 
 test.each(germination)('$id germinates as such crops do', ({ trial, result }) => {
   const cropOf = (lot: string) => trial.lots.find(({ id }) => id === lot)?.crop ?? '';
-  for (const { lot, estimate } of result.groups) {
+  for (const { lot, stored, estimate } of result.groups) {
     // Garden seed may fall somewhat short of a standard for trade, and never all of it comes up.
-    expect(estimate).toBeGreaterThanOrEqual((PUBLISHED[cropOf(lot)]?.least ?? Infinity) - 10);
+    // What falls in storage may fall below it.
+    if ((stored ?? 0) <= 1) expect(estimate).toBeGreaterThanOrEqual((PUBLISHED[cropOf(lot)]?.least ?? Infinity) - 10);
     expect(estimate).toBeLessThanOrEqual(98);
   }
   for (const [lot, day] of Object.entries(result.days)) expect(day).toBe(PUBLISHED[cropOf(lot)]?.day);
@@ -195,4 +203,17 @@ test('one trial of the common kind is told in full: what stood where, what count
   expect(herbs.outcomes.every(({ pool }) => !pool)).toBe(true);
   expect(herbs.scoring.germinated).toMatch(/seed leaves/);
   expect(Object.keys(herbs.impression ?? {})).toEqual(herbs.lots.map(({ id }) => id));
+});
+
+test('a storage series of five years: one kind falls to half, the other has not yet', () => {
+  const result = primaryOf('parsnip-shed-or-jar');
+  expect(result.storage?.map(({ treatment, reason, tests }) => [treatment, reason, tests.length])).toEqual([
+    ['shed', null, 6],
+    ['jar', 'not-yet', 6],
+  ]);
+  expect(result.lines?.map(({ p, ceiling }) => [(p ?? 1) < 0.001, ceiling])).toEqual([
+    [true, 'none'],
+    [true, 'none'],
+  ]);
+  expect(result.groups.every(({ units }) => units === 4)).toBe(true);
 });

@@ -11,6 +11,7 @@ import { germinationGroup } from './groups/germination-group.ts';
 import { meansGroup } from './groups/means-group.ts';
 import { unitValues } from './groups/unit-values.ts';
 import { isSpeed } from './measures/is-speed.ts';
+import { storageResult } from './storage/storage-result.ts';
 import { unitOfDifference } from './measures/unit-of-difference.ts';
 import { fixedBeforehand } from './fixed-beforehand.ts';
 import { distinctGroups } from './units/distinct-groups.ts';
@@ -25,6 +26,7 @@ import { outcomeUnits } from './units/outcome-units.ts';
  * @param withLeftOut takes in the sowings that were left out, and missed checks as last counted
  */
 export function resultOf(trial: Trial, outcome: Outcome, withLeftOut = false): Result {
+  if (outcome.measure === 'storage') return storageResult(trial, outcome);
   const { unit, lots } = outcomeUnits(trial, outcome, withLeftOut);
   const context = { outcome, unit: unitOfDifference(unit), marginFixed: fixedBeforehand(trial, outcome) };
   const days = lots.flatMap(({ lot, day }) => (day === null ? [] : [[lot, day] as const]));

@@ -5,19 +5,17 @@ import { resultOf } from './result-of.ts';
 
 /**
  * The results of a trial, an outcome each, before caveats set their ceilings. None while it is planned or
- * growing: treatments are not compared before the last count. Storage series have their own results.
+ * growing: treatments are not compared before the last count. A storage series that goes on is given without the
+ * tests that are not complete (soFar).
  *
  * @param trial its rows in one order (sortedTrial)
  */
 export function resultsOf(trial: Trial): readonly Result[] {
-  if (trial.status === 'planned' || trial.status === 'growing') return [];
-  return outcomesOf(trial)
-    .filter(({ measure }) => measure !== 'storage')
-    .map((outcome) => {
-      const result = resultOf(trial, outcome);
-      const returning = result.leftOut.some(isReturning);
-      return returning ? withLeftOut(trial, result, resultOf(trial, outcome, true)) : result;
-    });
+  return outcomesOf(trial).map((outcome) => {
+    const result = resultOf(trial, outcome);
+    const returning = result.comparisons.length > 0 && result.leftOut.some(isReturning);
+    return returning ? withLeftOut(trial, result, resultOf(trial, outcome, true)) : result;
+  });
 }
 
 /** Sowings that can be taken in again: nothing was wrong with them but a mishap or a missed check. */

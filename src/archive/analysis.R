@@ -155,7 +155,8 @@ is_coarse <- function(measure, checks) {
 unit_value <- function(measure, checks, seeds, plants) {
   total <- max(checks$total, 0)
   switch(measure,
-    germination = 100 * total / seeds,
+    germination = ,
+    storage = 100 * total / seeds,
     t50 = time_to(checks, 0.5),
     mgt = if (total == 0) NA else sum(checks$newly * checks$day) / total,
     spread = time_to(checks, 0.75) - time_to(checks, 0.25),
@@ -461,7 +462,7 @@ check_group <- function(result, units, group) {
   own <- group_of(units, group$lot, group$treatment, group$stored)
   mine <- c(units = length(own))
   known <- length(own) > 0 && !any(is.na(numbers(own, "value")))
-  if (result$measure == "germination") {
+  if (result$measure %in% c("germination", "storage")) {
     g <- shares(own)
     if (length(own) > 0) mine <- c(mine, count = sum(g$x))
     if (known) {
@@ -621,6 +622,85 @@ check_overall <- function(result, units) {
   }
 }
 
+# ---- Storage series: 9 -------------------------------------------------------------------------
+
+fitted_probit <- function(formula, x, n, data) {
+  data$y <- cbind(x, n - x)
+  suppressWarnings(glm(formula, family = binomial("probit"), data = data, control = glm.control(epsilon = 1e-14, maxit = 100)))
+}
+pearson_of <- function(fit) sum(residuals(fit, "pearson")^2)
+used_of <- function(x2, df) c(phi = x2 / df, df = df, used = max(1, (x2 + 2) / (df + 1)), dfUsed = max(2, df + 1))
+
+# Times at which the line could be at half (Fieller 1940): (a + b x)^2 <= q^2 var(a + b x). NA without bound.
+fieller <- function(b, v, q) {
+  g <- q^2 * v[2, 2] / b[2]^2
+  leading <- b[2]^2 - q^2 * v[2, 2]
+  middle <- b[1] * b[2] - q^2 * v[1, 2]
+  root <- middle^2 - leading * (b[1]^2 - q^2 * v[1, 1])
+  if (g >= 1 || root < 0) return(c(NA, NA))
+  (-middle + c(-1, 1) * sqrt(root)) / leading
+}
+
+line_of <- function(result, units, published) {
+  own <- Filter(function(u) u$lot == published$lot && u$treatment == published$treatment, units)
+  list(x = numbers(own, "count"), n = numbers(own, "seeds"), time = numbers(own, "stored"), sowings = lapply(own, function(u) u$sowings))
+}
+
+# Fitted from three times, two of them strictly between none and all, and three units.
+has_line <- function(line) {
+  share <- tapply(line$x, line$time, sum) / tapply(line$n, line$time, sum)
+  length(share) >= 3 && length(line$x) >= 3 && sum(share > 0 & share < 1) >= 2
+}
+
+check_survival <- function(result, units) {
+  for (published in result$storage) {
+    line <- line_of(result, units, published)
+    mine <- c(units = length(line$x))
+    if (has_line(line)) {
+      fit <- fitted_probit(y ~ time, line$x, line$n, data.frame(time = line$time))
+      b <- unname(coef(fit))
+      phi <- used_of(pearson_of(fit), length(line$x) - 2)
+      v <- vcov(fit) * phi[["used"]]
+      half <- -b[1] / b[2]
+      limits <- fieller(b, v, qt(0.975, phi[["dfUsed"]]))
+      within <- b[2] < 0 && half >= min(line$time) && half <= max(line$time) && !anyNA(limits)
+      mine <- c(mine, ki = b[1], slope = b[2], sigma = if (b[2] < 0) -1 / b[2] else NA, phi,
+        seKi = sqrt(v[1, 1]), seSlope = sqrt(v[2, 2]), if (within) c(half = half, lower = limits[1], upper = limits[2]))
+    }
+    agree(paste(result$outcome, published$lot, published$treatment, "survival line"), mine,
+      c(units = published$units, ki = published$ki, slope = published$slope, sigma = published$sigma,
+        phi = at(published, "dispersion", "phi"), df = at(published, "dispersion", "df"),
+        used = at(published, "dispersion", "used"), dfUsed = at(published, "dispersion", "dfUsed"),
+        seKi = at(published, "se", "ki"), seSlope = at(published, "se", "slope"), half = at(published, "halfLife", "estimate"),
+        lower = at(published, "halfLife", "lower"), upper = at(published, "halfLife", "upper")))
+  }
+}
+
+# One slope, one line for all, by the rise of the deviance over phi*; the start counts once in the degrees of freedom.
+check_lines <- function(result, units) {
+  for (published in result$lines) {
+    if (is.na(published$statistic)) {
+      leave_aside(sprintf("%s %s, %s: not every treatment had two jars at each test, or a line", result$outcome, published$lot, published$test))
+      next
+    }
+    lines <- lapply(Filter(function(s) s$lot == published$lot, result$storage), function(s) line_of(result, units, s))
+    all <- data.frame(time = unlist(lapply(lines, `[[`, "time")), kind = factor(rep(seq_along(lines), sapply(lines, function(l) length(l$x)))))
+    x <- unlist(lapply(lines, `[[`, "x"))
+    n <- unlist(lapply(lines, `[[`, "n"))
+    full <- fitted_probit(y ~ kind * time, x, n, all)
+    restricted <- fitted_probit(if (published$test == "common-slope") y ~ kind + time else y ~ time, x, n, all)
+    distinct <- length(unique(unlist(lapply(lines, function(l) sapply(l$sowings, paste, collapse = " ")))))
+    phi <- used_of(pearson_of(full), distinct - 2 * length(lines))
+    saved <- (length(lines) - 1) * if (published$test == "common-slope") 1 else 2
+    statistic <- max(0, deviance(restricted) - deviance(full)) / saved / phi[["used"]]
+    agree(paste(result$outcome, published$lot, published$test),
+      c(statistic = statistic, df1 = saved, df2 = phi[["dfUsed"]], p = pf(statistic, saved, phi[["dfUsed"]], lower.tail = FALSE), phi),
+      c(statistic = published$statistic, df1 = published$df[[1]], df2 = published$df[[2]], p = published$p,
+        phi = at(published, "dispersion", "phi"), df = at(published, "dispersion", "df"),
+        used = at(published, "dispersion", "used"), dfUsed = at(published, "dispersion", "dfUsed")))
+  }
+}
+
 # ---- All of it ---------------------------------------------------------------------------------
 
 published <- read_json("analysis.json")
@@ -634,6 +714,8 @@ for (result in published$results) {
   for (comparison in result$comparisons) check_comparison(result, units, comparison)
   check_adjusted(result)
   check_overall(result, units)
+  check_survival(result, units)
+  check_lines(result, units)
 }
 
 if (length(left_aside) > 0) cat("Not recomputed here:", paste0("  ", left_aside), sep = "\n")

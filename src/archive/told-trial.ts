@@ -1,3 +1,4 @@
+import { soFar } from '../analysis/storage/so-far.ts';
 import type { Trial } from '../trial/trial.ts';
 
 /**
@@ -5,11 +6,12 @@ import type { Trial } from '../trial/trial.ts';
  * which sowing had which treatment: sowings lose theirs, and the raw files that hold it are not published yet
  * (key.csv; sowings.csv or plan.yaml where the assignment, or the seed that it can be drawn from again, stands there).
  *
- * @returns the trial itself where there is nothing to keep back
+ * @returns the trial itself where there is nothing to keep back, as in a storage series of which every test with
+ *   known treatments is over
  */
 export function toldTrial(trial: Trial): Trial {
   const isCounting = trial.status === 'planned' || trial.status === 'growing';
-  if (trial.scoring.blind !== 'yes' || !isCounting) return trial;
+  if (trial.scoring.blind !== 'yes' || !isCounting || soFar(trial) !== null) return trial;
   const kept = new Set(['key.csv']);
   if (!trial.keyKeptApart && trial.sowings.some(({ treatment }) => treatment !== null)) kept.add('sowings.csv');
   if (trial.plan && tellsTreatments(trial.plan.copy)) kept.add('plan.yaml');

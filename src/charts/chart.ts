@@ -2,7 +2,7 @@ import type { TopLevelSpec } from 'vega-lite';
 
 /** Picture, sentence and numbers of one chart in one value. */
 export interface Chart {
-  /** Stable kind in kebab-case: `germination`, `differences`, `units`, `trait`, `masses`. */
+  /** Stable kind in kebab-case: `germination`, `differences`, `units`, `trait`, `survival`, `masses`. */
   readonly kind: string;
   /** The finding, as title. */
   readonly title: string;

@@ -10,7 +10,7 @@ export function roundedShare(share: number): { readonly value: number; readonly 
 
 /** A value of a unit or a group as written beside its mark. */
 export function valueText(value: number | null, { measure, unit }: Result, words: Words): string {
-  if (measure !== 'germination' || value === null) return words.quantity(value, unit);
+  if ((measure !== 'germination' && measure !== 'storage') || value === null) return words.quantity(value, unit);
   const rounded = roundedShare(value);
   const seeds = rounded.digits === 0 ? 0 : 200; // percentages have a digit after the point from 200 seeds on
   return words.quantity(rounded.value, unit, seeds);

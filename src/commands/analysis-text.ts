@@ -1,27 +1,30 @@
 import type { Analysis, Comparison, Group, Result } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
+import { statusNote } from '../wording/status-note.ts';
+import { linesTable } from '../wording/tables/lines-table.ts';
 import { wrapped } from './wrapped.ts';
 
 const WIDTH = 80;
 
 /**
  * The analysis of one trial for a terminal of 80 columns: groups and differences of every outcome, lot by
- * lot, then the caveats, heaviest first. A trial that is planned or growing says so instead.
+ * lot, of a storage series its survival lines, then the caveats, heaviest first. A trial that is planned or growing
+ * says so first.
  */
 export function analysisText(words: Words, trial: Trial, analysis: Analysis): string {
   const title = wrapped(`${trial.title} (${trial.id})`, WIDTH);
-  const note = trial.status === 'planned' || trial.status === 'growing' ? words.ui[`statusNote.${trial.status}`] : null;
+  const note = trial.status === 'planned' || trial.status === 'growing' ? statusNote(words, trial, analysis) : null;
   const blocks = [
     [title, '='.repeat(Math.min(WIDTH, Math.max(...title.split('\n').map((line) => line.length))))].join('\n'),
     ...(note ? [wrapped(note, WIDTH)] : []),
-    ...analysis.results.map((result) => outcomeText(words, trial, result)),
+    ...analysis.results.map((result) => outcomeText(words, trial, analysis, result)),
     ...caveatTexts(words, trial, analysis),
   ];
   return `${blocks.join('\n\n')}\n`;
 }
 
-function outcomeText(words: Words, trial: Trial, result: Result): string {
+function outcomeText(words: Words, trial: Trial, analysis: Analysis, result: Result): string {
   const lots = [...new Set(result.groups.map(({ lot }) => lot))];
   const title = words.outcomeTitle(trial, result);
   const pooled = result.comparisons.filter(({ lot }) => lot === 'all');
@@ -29,6 +32,7 @@ function outcomeText(words: Words, trial: Trial, result: Result): string {
     title,
     '-'.repeat(title.length),
     ...lots.flatMap((lot) => ['', ...lotLines(words, trial, result, lot)]),
+    ...storageLines(words, trial, analysis, result),
     ...(pooled.length === 0 ? [] : ['', ...pooled.flatMap((comparison) => comparisonLines(words, trial, result, comparison))]), // prettier-ignore
   ].join('\n');
 }
@@ -51,6 +55,23 @@ function lotLines(words: Words, trial: Trial, result: Result, lot: string): stri
       .filter((comparison) => comparison.lot === lot)
       .flatMap((comparison) => comparisonLines(words, trial, result, comparison)),
   ];
+}
+
+/** The survival lines of a storage series as a table, and how they compare. Why one is missing, a caveat says. */
+function storageLines(words: Words, trial: Trial, analysis: Analysis, result: Result): string[] {
+  const lots = [...new Set((result.storage ?? []).map(({ lot }) => lot))];
+  const found = words.storageFindings(trial, analysis, result);
+  return lots.flatMap((lot) => {
+    const { head, rows } = linesTable(words, trial, result, lot);
+    const name = lots.length > 1 ? [words.lotName(trial, lot)] : [];
+    const said = found.filter(({ treatment, ...other }) => treatment === null && other.lot === lot);
+    return [
+      '',
+      ...name,
+      ...columns([head, ...rows]),
+      ...said.flatMap(({ sentence }) => ['', ...wrapped(sentence, WIDTH - 2).split('\n').map((line) => `  ${line}`)]), // prettier-ignore
+    ];
+  });
 }
 
 function groupName(words: Words, trial: Trial, { treatment, stored }: Group): string {
@@ -96,7 +117,7 @@ function caveatTexts(words: Words, trial: Trial, { caveats, ...analysis }: Analy
 
 /** Rows in columns with two blanks between; the first column gives way so that the line fits. */
 function columns(rows: readonly (readonly string[])[]): string[] {
-  const widths = [0, 1, 2, 3].map((column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
+  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0)));
   const others = widths.slice(1).reduce((sum, width) => sum + width + 2, 2);
   const room = Math.max(12, Math.min(widths[0] ?? 0, WIDTH - others));
   return rows.flatMap(([name = '', ...cells]) => {

@@ -9,7 +9,7 @@ import { lotsOf } from '../analysis/lots-of.ts';
 export function caveatsBeside(analysis: Analysis, result: Result, lot: string): readonly Caveat[] {
   const isFirstLot = lotsOf(result)[0] === lot;
   return analysis.caveats.filter((caveat) => {
-    if (isOfTrial(caveat)) return false;
+    if (isOfTrial(caveat) || caveat.id === 'no-half-life') return false; // the finding itself says that
     const isOutcome = caveat.outcome === null ? result.primary : caveat.outcome === result.outcome;
     const isLot = caveat.lot === null || !lotsOf(result).includes(caveat.lot) ? isFirstLot : caveat.lot === lot;
     return isOutcome && isLot;

@@ -2,6 +2,7 @@ import type { Analysis, Result } from '../analysis/analysis.ts';
 import type { Chart } from '../charts/chart.ts';
 import { differences } from '../charts/differences.ts';
 import { germinationCurves } from '../charts/germination-curves.ts';
+import { survival } from '../charts/survival.ts';
 import { trait } from '../charts/trait.ts';
 import { units } from '../charts/units.ts';
 import type { Trial } from '../trial/trial.ts';
@@ -16,6 +17,8 @@ export function outcomeCharts(words: Words, trial: Trial, analysis: Analysis, re
       const curves = tests.map((stored) => germinationCurves(trial, analysis, result, lot, words, stored));
       return [...(tests.length === 1 ? curves : []), units(trial, analysis, result, lot, words)];
     }
+    case 'storage':
+      return [survival(trial, analysis, result, lot, words)];
     case 'trait':
       return [trait(trial, analysis, result, lot, words)];
     default:

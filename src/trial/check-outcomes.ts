@@ -3,7 +3,7 @@ import type { TrialYaml } from './read-trial-yaml.ts';
 import { shown } from './text/shown.ts';
 import { unknownName } from './text/unknown-name.ts';
 
-/** Outcomes have ids of their own, a column where they are traits, days for known lots, and a measure that can be analysed. */
+/** Outcomes have ids of their own, a column where they are traits and days for known lots. */
 export function checkOutcomes({ yaml, given }: TrialYaml, report: FileProblems): void {
   const outcomes = given.outcomes ?? [];
   outcomes.forEach(({ id, measure, column, day }, index) => {
@@ -13,13 +13,6 @@ export function checkOutcomes({ yaml, given }: TrialYaml, report: FileProblems):
         rule: 'given-twice',
         message: `two outcomes have the id ${shown(id)}`,
         remedy: 'Give each outcome its own id.',
-      });
-    }
-    if (measure === 'storage') {
-      report.error(at('measure'), {
-        rule: 'storage-not-yet',
-        message: 'storage lines and half-lives cannot be computed yet',
-        remedy: 'Use "measure: germination": every test of a storage series is then compared at its own time.',
       });
     }
     if (measure === 'trait' && column === undefined) {

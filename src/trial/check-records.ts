@@ -5,6 +5,7 @@ import { columnName } from './column-name.ts';
 import type { Tables } from './read-tables.ts';
 import type { TrialYaml } from './read-trial-yaml.ts';
 import { sha256Hex } from './sha256-hex.ts';
+import { shown } from './text/shown.ts';
 import { unknownName } from './text/unknown-name.ts';
 import type { TrialContext } from './trial-context.ts';
 import type { Measure, Plan } from './trial.ts';
@@ -70,6 +71,25 @@ export function checkRecords(records: Records, problems: FolderProblems): void {
       );
     }
   });
+  const stored = tables.sowings.filter((sowing) => sowing.stored !== null);
+  const series = given.outcomes?.findIndex(({ measure }) => measure === 'storage') ?? -1;
+  if (
+    series >= 0 &&
+    tables.sowings.length > 0 &&
+    stored.length < tables.sowings.length &&
+    !problems.in('sowings.csv').hasErrors
+  ) {
+    const missing = tables.sowings.find((sowing) => sowing.stored === null);
+    problems.in('sowings.csv').error(
+      { line: missing?.line ?? null, column: 1, cell: null, field: 'stored' },
+      {
+        rule: 'storage-time-missing',
+        message: `sowing ${shown(missing?.id ?? '')} has no storage time, which the outcome ${shown(given.outcomes?.[series]?.id ?? '')} needs of every sowing`,
+        remedy:
+          'Add the column "stored (years)" with the time in storage when each was sown: 0 for a sowing at the start.',
+      },
+    );
+  }
   checkKey(plan, files.get('key.csv'), problems);
 }
 

@@ -8,7 +8,7 @@ import type { Measure } from '../trial/trial.ts';
  * @param span width of the interval, or size of the difference, in the same unit; null where neither is known
  */
 export function digitsFor(measure: Measure, unit: string, span: number | null): number {
-  if (measure === 'germination' || unit === 'mm') return 0;
+  if (measure === 'germination' || measure === 'storage' || unit === 'mm') return 0;
   if (measure !== 'trait') return 1;
   if (span === null || !(span > 0)) return 1;
   return Math.min(4, Math.max(0, Math.ceil(-Math.log10(span / 10) - 1e-9)));

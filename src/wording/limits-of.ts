@@ -10,6 +10,7 @@ export type Limit =
   | { readonly id: 'small-differences'; readonly result: Result; readonly detectable: number }
   | { readonly id: 'alike'; readonly result: Result }
   | { readonly id: 'of-caveat'; readonly caveat: Caveat }
+  | { readonly id: 'forecast'; readonly last: number }
   | { readonly id: 'why' }
   | { readonly id: 'later'; readonly day: number }
   | { readonly id: 'open-ground' }
@@ -39,6 +40,7 @@ export function limitsOf(trial: Trial, analysis: Analysis): readonly Limit[] {
     primary.comparisons.filter((comparison) => findingCase(primary, comparison) === 'unclear'),
   );
   const day = lastDay(trial);
+  const last = lastTest(results);
   return [
     ...(untestable.length > 0 ? [{ id: 'any-difference', comparisons: untestable } as const] : []),
     ...(serious.length > 0 ? [{ id: 'cause', caveats: serious } as const] : []),
@@ -47,6 +49,7 @@ export function limitsOf(trial: Trial, analysis: Analysis): readonly Limit[] {
       ? [{ id: 'alike', result: primary } as const]
       : []),
     ...caveats.filter(once).map((caveat) => ({ id: 'of-caveat', caveat }) as const),
+    ...(last === null ? [] : [{ id: 'forecast', last } as const]),
     ...(all.some(claims) ? [{ id: 'why' } as const] : []),
     ...(day === null ? [] : [{ id: 'later', day } as const]),
     { id: 'open-ground' },
@@ -60,6 +63,14 @@ const claims = ({ verdict, ceiling }: Comparison) =>
 function largest(comparisons: readonly Comparison[]): number | null {
   const sizes = comparisons.map(({ detectable }) => detectable).filter((size) => size !== null);
   return sizes.length === 0 ? null : Math.max(...sizes);
+}
+
+/** The longest time in storage that a storage series has tested, years. */
+function lastTest(results: readonly Result[]): number | null {
+  const times = results.flatMap(({ storage = [] }) =>
+    storage.flatMap(({ tests }) => tests.map(({ stored }) => stored)),
+  );
+  return times.length === 0 ? null : Math.max(...times);
 }
 
 function lastDay(trial: Trial): number | null {

@@ -13,6 +13,7 @@ export const METHOD_IDS = [
   'coarse',
   'blocks',
   'lots',
+  'storage',
   'permutation',
   'effect-sizes',
   'many',
@@ -31,7 +32,7 @@ const TIMES = ['t50', 'mgt', 'spread', 'maguire'];
 /** The methods that were actually applied to a trial. */
 export function methodIds({ results, moisture, caveats }: Analysis): readonly MethodId[] {
   const comparisons = results.flatMap((result) => result.comparisons);
-  const germination = results.some(({ measure }) => measure === 'germination');
+  const germination = results.some(({ measure }) => measure === 'germination' || measure === 'storage');
   const any = (test: (comparison: Comparison) => boolean) => comparisons.some(test);
   const applied: Readonly<Record<MethodId, boolean>> = {
     unit: results.length > 0,
@@ -45,6 +46,7 @@ export function methodIds({ results, moisture, caveats }: Analysis): readonly Me
     coarse: any(({ interval }) => interval?.method === 'welch-bracket'),
     blocks: any(({ units }) => units.kind === 'block'),
     lots: any(({ lot }) => lot === 'all'),
+    storage: results.some(({ measure }) => measure === 'storage'),
     permutation: any(({ permutation }) => permutation !== null),
     'effect-sizes': comparisons.length > 0,
     many: any(({ test }) => test?.pAdjusted != null && test.pAdjusted !== test.p),

@@ -17,6 +17,7 @@ export const METHOD_SOURCES: Readonly<Record<MethodId, readonly Source[]>> = {
   coarse: [],
   blocks: [S.newcombeB, S.smyth],
   lots: [S.rao],
+  storage: [S.finney, S.ellisRoberts, S.fieller],
   permutation: [S.phipson],
   'effect-sizes': [S.hedges, S.hodges],
   many: [S.holm],

@@ -57,6 +57,7 @@ export const SOURCES = {
   kotowski: memory('Kotowski 1926, Proceedings of the American Society for Horticultural Science 23, 176–184'),
   maguire: memory('Maguire 1962, Crop Science 2, 176–177'),
   ranal: read('Ranal & Santana 2006, Brazilian Journal of Botany 29, 1–11 (abstract)'),
+  fieller: memory('Fieller 1954, Journal of the Royal Statistical Society B 16, 175–185'),
   welch: memory('Welch 1947, Biometrika 34, 28–35'),
   hedges: memory('Hedges 1981, Journal of Educational Statistics 6, 107–128'),
   hodges: memory('Hodges & Lehmann 1963, Annals of Mathematical Statistics 34, 598–611'),

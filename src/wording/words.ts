@@ -46,6 +46,8 @@ export interface Words {
   size(value: number, result: Result): string;
   /** p for tables: "0.031", "below 0.001". */
   pValue(p: number): string;
+  /** A time in storage, years, in the unit that fits the longest time tested: "3.2 years", "8.4 months". */
+  duration(years: number, last: number): string;
 
   // — names —
   lotName(trial: Trial, lot: string): string;
@@ -97,6 +99,8 @@ export interface Words {
   storageSeries(trial: Trial, analysis: Analysis): readonly string[];
   /** What several trials of one question say together. */
   readonly pooled: PooledWords;
+  /** An outcome `storage`: its survival lines compared, then the half-life of each treatment or why there is none. */
+  storageFindings(trial: Trial, analysis: Analysis, result: Result): readonly StorageFinding[];
   notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
   /** Every notice, for the notices page. */
   allNotices(): readonly Notice[];
@@ -166,6 +170,14 @@ export interface Finding {
   readonly comparison: Comparison;
   readonly sentence: string;
   readonly mark: VerdictMark;
+}
+
+/** What a storage series says of one treatment, or (treatment null) of its lines against each other. */
+export interface StorageFinding {
+  readonly lot: string;
+  readonly treatment: string | null;
+  readonly sentence: string;
+  readonly mark: VerdictMark | null;
 }
 
 export interface TrustAnswer {

@@ -4,10 +4,12 @@ import { differences } from '../../src/charts/differences.ts';
 import { germinationCurves } from '../../src/charts/germination-curves.ts';
 import { renderSvg } from '../../src/charts/render-svg.ts';
 import { textWidth } from '../../src/charts/text-width.ts';
+import { survival } from '../../src/charts/survival.ts';
 import { trait } from '../../src/charts/trait.ts';
 import { units } from '../../src/charts/units.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
 import { galleryCharts } from './gallery-charts.ts';
+import { inventSeries } from './invented-series.ts';
 import { invent, inventHeights } from './invented.ts';
 import { readSvg } from './read-svg.ts';
 
@@ -28,6 +30,7 @@ const HOSTILE = [
 function chartsWith(labels: readonly string[], trays = 3): Record<string, Chart> {
   const shares = labels.map((label, index) => [label, 0.3 + (0.6 * index) / labels.length] as const);
   const { trial, analysis, result } = invent({ treatments: shares, trays, matters: 10, blocks: true });
+  const series = inventSeries(Object.fromEntries(labels.map((label, index) => [`${index} ${label}`, -0.1 * index])), [0, 1, 2, 4]); // prettier-ignore
   const grown = inventHeights(
     labels.map((label, index) => [label, 30 + 4 * index]),
     trays,
@@ -37,6 +40,7 @@ function chartsWith(labels: readonly string[], trays = 3): Record<string, Chart>
     curves: germinationCurves(trial, analysis, result, 'leek', words),
     differences: differences(trial, analysis, result, words),
     units: units(trial, analysis, result, 'leek', words),
+    survival: survival(series.trial, series.analysis, series.result, 'leek', words),
     trait: trait(grown.trial, grown.analysis, grown.result, 'leek', words),
   };
 }

@@ -6,6 +6,8 @@ import { lotGermination } from '../../src/charts/lot-germination.ts';
 import { masses } from '../../src/charts/masses.ts';
 import { trait } from '../../src/charts/trait.ts';
 import { inventTests } from './invent-tests.ts';
+import { survival } from '../../src/charts/survival.ts';
+import { inventSeries } from './invented-series.ts';
 import { invent, inventHeights, inventWeighings } from './invented.ts';
 import type { Words } from '../../src/wording/words.ts';
 
@@ -54,6 +56,18 @@ export function galleryCharts(words: Words): Record<string, Chart> {
     days: { leek: 9 },
     leftOut: [{ sowing: 'leek-t1-2', reason: 'deviation' as const, what: 'dropped' }],
   };
+
+  const series: readonly (readonly [string, Parameters<typeof inventSeries>[0], readonly number[]])[] = [
+    ['two treatments', { 'Paper packet in the shed': -0.5, Jar: -0.1 }, [0, 1, 2, 3, 4, 5]],
+    ['six treatments', { A: -0.9, B: -0.6, C: -0.4, D: -0.2, E: 0, [LONG]: -0.3 }, [0, 1, 2, 5, 10]],
+    ['one', { Jar: -0.4 }, [0, 0.5, 1, 2.5]],
+    ['days, no test at the start', { Warm: -30, Warmer: -60 }, [5 / 365.25, 10 / 365.25, 20 / 365.25]],
+    ['two tests only', { Packet: -0.5, Jar: -0.1 }, [0, 1]],
+  ];
+  for (const [name, slopes, times] of series) {
+    const made = inventSeries(slopes, times);
+    charts[`survival: ${name}`] = survival(made.trial, made.analysis, made.result, 'leek', words);
+  }
 
   charts['curves: two treatments'] = germinationCurves(two.trial, two.analysis, two.result, 'leek', words);
   charts['curves: one left out'] = germinationCurves(two.trial, two.analysis, out, 'leek', words);

@@ -10,6 +10,7 @@ export function everythingSaid(words: Words, trial: Trial): string[] {
     ...analysis.results.flatMap((result) => [
       words.outcomeTitle(trial, result),
       words.measureName(result.measure),
+      ...words.storageFindings(trial, analysis, result).flatMap(({ sentence, mark }) => [sentence, mark?.words ?? '']),
       ...result.groups.flatMap((group) => [words.groupSentence(trial, result, group), words.units(trial, group)]),
       ...result.comparisons.flatMap((comparison) => [
         words.comparisonSentence(trial, analysis, result, comparison),

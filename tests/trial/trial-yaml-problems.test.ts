@@ -160,8 +160,8 @@ test('outcomes', () => {
   const outcome = (...lines: readonly string[]) =>
     more(`outcomes:\n  - id: main\n${lines.map((line) => `    ${line}\n`).join('')}`);
   expect(outcome('measure: storage')).toMatchInlineSnapshot(`
-    "trials/leek/trial.yaml:15:5 outcomes[0].measure: storage lines and half-lives cannot be computed yet
-      error: Use "measure: germination": every test of a storage series is then compared at its own time."
+    "trials/leek/sowings.csv:2:1 stored: sowing "s01" has no storage time, which the outcome "main" needs of every sowing
+      error: Add the column "stored (years)" with the time in storage when each was sown: 0 for a sowing at the start."
   `);
   expect(outcome('measure: trait')).toMatchInlineSnapshot(`
     "trials/leek/trial.yaml:14:5 outcomes[0].column: is missing; a trait is a column of measurements.csv

@@ -1,4 +1,4 @@
-import type { LeftOutReason, PlanChange, UnitKind, Verdict } from '../analysis.ts';
+import type { LeftOutReason, NoHalfLife, PlanChange, SurvivalLine, UnitKind, Verdict } from '../analysis.ts';
 import type { Assignment, YesNo } from '../../trial/trial.ts';
 
 /**
@@ -187,6 +187,8 @@ export interface Evidence {
   };
   /** None of `seeds` seeds in `sowings` sowings of the treatment named came up. */
   readonly 'nothing-came-up': { readonly seeds: number | null; readonly sowings: number };
+  /** Storage times tested, years, and what came up at each, %, of the treatment named. */
+  readonly 'no-half-life': { readonly reason: NoHalfLife; readonly tests: SurvivalLine['tests'] };
 }
 
 interface Sides {

@@ -48,6 +48,7 @@ export const WEIGHTS: Readonly<Record<CaveatId, Weight>> = {
   'batches-span-blocks': 'note',
   'half-before-first-check': 'note',
   'nothing-came-up': 'note',
+  'no-half-life': 'note',
 };
 
 /** What a caveat is about; a part left out or null means all of them. `lot` "all": the pooled comparison alone. */

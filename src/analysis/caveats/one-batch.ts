@@ -52,10 +52,11 @@ function openedJars(trial: Trial, { outcome, groups }: Result): Caveat[] {
   });
 }
 
-/** The batch that all sowings share, if they do; sowings that name none, beside others that do, are one more. */
+/** The batch that all sowings share, if they do (a single sowing is one); sowings that name none, beside others that do, are one more. */
 function singleBatch({ sowing }: Trial, sowings: readonly Sowing[], isControl: boolean) {
   const [batch = null, ...others] = new Set(sowings.map((each) => each.batch));
   if (batch !== null) return others.length === 0 ? ({ because: 'one-batch-named', batch } as const) : null;
+  if (sowings.length === 1 && !isControl) return { because: 'one-batch-named', batch } as const;
   const isAtOnce = others.length === 0 && sowing.treated === 'at-once' && !isControl;
   return isAtOnce ? ({ because: 'treated-at-once', batch } as const) : null;
 }

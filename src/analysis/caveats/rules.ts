@@ -23,6 +23,7 @@ import { nearLimit } from './near-limit.ts';
 import { noMargin } from './no-margin.ts';
 import { noRoom } from './no-room.ts';
 import { noSeedNumber } from './no-seed-number.ts';
+import { noHalfLife } from './no-half-life.ts';
 import { notBlind } from './not-blind.ts';
 import { notRandomised } from './not-randomised.ts';
 import { nothingCameUp } from './nothing-came-up.ts';
@@ -93,4 +94,5 @@ export const RULES: Readonly<Record<CaveatId, Rule>> = {
   'batches-span-blocks': batchesSpanBlocks,
   'half-before-first-check': halfBeforeFirstCheck,
   'nothing-came-up': nothingCameUp,
+  'no-half-life': noHalfLife,
 };

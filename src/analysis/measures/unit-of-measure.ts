@@ -4,6 +4,7 @@ import type { Outcome, Trial } from '../../trial/trial.ts';
 export function unitOfMeasure(trial: Trial, { measure, column }: Outcome): string {
   switch (measure) {
     case 'germination':
+    case 'storage':
       return '%';
     case 'maguire':
       return 'seeds per day per 100 sown';

@@ -18,6 +18,7 @@ export function unitValue(measure: Measure, unit: Omit<Unit, 'value'>): number |
   const newly = newlyGerminated(checks);
   switch (measure) {
     case 'germination':
+    case 'storage':
       return count === null || seeds === null ? null : (100 * count) / seeds;
     case 't50':
       return timeToShare(newly, 0.5);

@@ -48,7 +48,8 @@ function checksBySowing(trial: Trial): Map<string, Check[]> {
   return checks;
 }
 
-const needsSeeds = ({ measure }: Outcome): boolean => measure === 'germination' || measure === 'maguire';
+const needsSeeds = ({ measure }: Outcome): boolean =>
+  measure === 'germination' || measure === 'maguire' || measure === 'storage';
 
 /** No seed number, while another sowing of the same group has one. */
 function lacksSeeds(sowing: Sowing, sowings: readonly Sowing[]): boolean {

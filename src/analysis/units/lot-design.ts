@@ -18,6 +18,8 @@ export interface LotDesign {
    * named where each sowing was treated by itself and so is a batch of one.
    */
   hasBatches(treatment: string, stored: number | null): boolean;
+  /** Two jars or packets, or more, were opened: batches, or single sowings where each was treated by itself. */
+  isStoredApart(treatment: string, stored: number | null): boolean;
   /**
    * The tray where trays hold several treatments of the lot, else the block that was given. Where only some
    * trays do and no block was given, it is the tray all the same, and the blocks are incomplete.
@@ -57,6 +59,10 @@ export function lotDesign(trial: Trial, lot: string): LotDesign {
     control,
     sowingsOf,
     hasBatches: (treatment, stored) => hasBatches(sowingsOf(treatment, stored), treatment === control || isEachTreated),
+    isStoredApart: (treatment, stored) => {
+      const opened = sowingsOf(treatment, stored);
+      return opened.length >= 2 && hasBatches(opened, isEachTreated);
+    },
     blockOf: (sowing) => (allShared ? sowing.tray : (sowing.block ?? (someShared ? sowing.tray : null))),
     isSharedTray,
   };

@@ -21,6 +21,7 @@ export function chosenKind(analysis: Analysis, choice: ChartChoice): { result: R
 function kindsOf({ measure, groups }: Result, lot: string): readonly string[] {
   if (lot === 'all') return ['differences'];
   if (measure === 'trait') return ['trait'];
+  if (measure === 'storage') return ['survival'];
   const tests = new Set(groups.filter((group) => group.lot === lot).map(({ stored }) => stored));
   return measure === 'germination' && tests.size === 1 ? ['germination', 'units'] : ['units'];
 }

@@ -1,3 +1,4 @@
+import { shortStorage } from '../../wording/short-storage.ts';
 import type { Block } from '../document.ts';
 import type { About } from '../summary/about.ts';
 
@@ -8,11 +9,17 @@ const MOST = 3;
 export function digestBox({ trial, analysis, words, address }: About): Block {
   const { ui } = words;
   const findings = words.inShort(trial, analysis);
+  const series = shortStorage(words, trial, analysis);
   const serious = new Set(analysis.caveats.filter(({ weight }) => weight === 'serious').map(({ id }) => id));
   const more = findings.length - MOST;
   const main: Block[] = [
     { kind: 'heading', level: 2, text: trial.title },
     { kind: 'text', style: 'question', text: trial.question },
+    ...series.map(({ mark, sentence }): Block =>
+      mark
+        ? { kind: 'finding', mark: mark.shape, words: mark.words, name: null, sentence, lead: false }
+        : { kind: 'text', style: 'plain', text: sentence },
+    ),
     ...findings.slice(0, MOST).map(({ mark, sentence, comparison }): Block => ({
       kind: 'finding',
       mark: mark.shape,
@@ -21,7 +28,7 @@ export function digestBox({ trial, analysis, words, address }: About): Block {
       sentence,
       lead: false,
     })),
-    ...(findings.length === 0
+    ...(findings.length + series.length === 0
       ? [{ kind: 'text', style: 'plain', text: ui[`statusNote.${trial.status}`] } as const]
       : []),
     ...(more > 0

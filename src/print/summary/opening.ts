@@ -1,9 +1,11 @@
+import { statusNote } from '../../wording/status-note.ts';
 import type { Block } from '../document.ts';
 import type { About } from './about.ts';
 
 /** Title, question, who and when, and, while nothing may be compared, why not. */
-export function opening({ trial, words }: About): Block[] {
+export function opening({ trial, analysis, words }: About): Block[] {
   const { ui } = words;
+  const note = statusNote(words, trial, analysis);
   const facts = [
     words.list(trial.authors.map(({ name, affiliation }) => (affiliation ? `${name} (${affiliation})` : name))),
     trial.sown && `${ui['report.sown']} ${words.date(trial.sown)}`,
@@ -14,8 +16,6 @@ export function opening({ trial, words }: About): Block[] {
     { kind: 'title', text: trial.title },
     { kind: 'text', text: trial.question, style: 'question' },
     { kind: 'text', text: facts.filter(Boolean).join(' · '), style: 'soft' },
-    ...(trial.status === 'finished'
-      ? []
-      : [{ kind: 'text', text: ui[`statusNote.${trial.status}`], style: 'strong' } as const]),
+    ...(note === null ? [] : [{ kind: 'text', text: note, style: 'strong' } as const]),
   ];
 }

@@ -2,6 +2,7 @@ import { differences } from '../../charts/differences.ts';
 import type { Chart } from '../../charts/chart.ts';
 import { germinationCurves } from '../../charts/germination-curves.ts';
 import { renderSvg } from '../../charts/render-svg.ts';
+import { survival } from '../../charts/survival.ts';
 import { trait } from '../../charts/trait.ts';
 import { units } from '../../charts/units.ts';
 import type { Result } from '../../analysis/analysis.ts';
@@ -37,6 +38,7 @@ export async function summaryCharts(about: About): Promise<SummaryCharts> {
 /** Day by day where seeds were counted once; else, as in a storage series, every tray or plant. */
 function courseOf({ trial, analysis, words }: About, result: Result, lot: string): Chart {
   const tests = [...new Set(result.groups.filter((group) => group.lot === lot).map(({ stored }) => stored))];
+  if (result.measure === 'storage') return survival(trial, analysis, result, lot, words);
   if (result.measure === 'trait') return trait(trial, analysis, result, lot, words);
   if (result.measure === 'moisture' || tests.length > 1) return units(trial, analysis, result, lot, words);
   return germinationCurves(trial, analysis, result, lot, words, tests[0] ?? null);

@@ -16,7 +16,8 @@ export interface SettledTreatments {
 
 /**
  * The treatment of each sowing, from sowings.csv or key.csv. A sowing without one is an error, unless
- * the trial is blind and its key kept apart, or the sowing is the start of a storage series.
+ * the trial is blind and its key kept apart (in a storage series that of the test under way), or the sowing is the
+ * start of a storage series.
  */
 export function settleTreatments(
   { rows, idOf, hasTreatments }: SowingsTable,
@@ -29,9 +30,11 @@ export function settleTreatments(
     rows.flatMap(({ data }) => (data?.treatment ? [[data.sowing, data.treatment] as const] : [])),
   );
   const open = rows.filter(({ data }) => data && !data.treatment && data.stored !== 0);
+  // The key of the test that is being counted is kept apart; those of earlier tests are known.
+  const isGoingOn = context.storage && context.status === 'growing' && context.blind === 'yes';
 
   if (keyBytes) {
-    const needed = open.map(({ data }) => data?.sowing ?? '');
+    const needed = (isGoingOn ? [] : open).map(({ data }) => data?.sowing ?? '');
     const key = readKey(keyBytes, problems.in('key.csv'), context, idOf, needed);
     const fromKey = open.length > 0;
     const rowOf = new Map(rows.map((row) => [row.data?.sowing, row]));
@@ -50,7 +53,7 @@ export function settleTreatments(
     return { treatmentOf, fromKey, keyApart: false, readAs: key ? [key.readAs] : [] };
   }
 
-  const keyApart = context.blind === 'yes' && !hasTreatments && open.length > 0;
+  const keyApart = context.blind === 'yes' && (!hasTreatments || isGoingOn) && open.length > 0;
   for (const row of keyApart ? [] : open) {
     report.error(row.place('treatment'), {
       rule: 'treatment-missing',

@@ -10,6 +10,7 @@ import { detectableText } from './detectable-text.ts';
 import { list } from './list.ts';
 import { number } from './number.ts';
 import { unitNoun } from './unit-noun.ts';
+import { storedText } from './stored-text.ts';
 
 /** What a trial cannot tell, a sentence each. */
 export const cannotTell = (trial: Trial, analysis: Analysis): readonly string[] =>
@@ -36,6 +37,8 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
       return 'Ob die Behandlungen gleich genug sind: Ein kleinster Unterschied, der zählt, war nicht festgelegt. So fehlt der Maßstab.';
     case 'of-caveat':
       return ofCaveat(trial, limit.caveat);
+    case 'forecast':
+      return `Wie das Saatgut nach mehr als ${storedText(limit.last, 'dative')} Lagerung aufgehen wird: Es wird nichts vorausgesagt.`;
     case 'why':
       return 'Warum: Er zeigt, dass sich das Saatgut unterschied, nicht, wodurch.';
     case 'later':

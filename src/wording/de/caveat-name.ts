@@ -49,4 +49,5 @@ const NAMES: Readonly<Record<CaveatId, string>> = {
   'batches-span-blocks': 'Chargen über mehrere Blöcke',
   'half-before-first-check': 'Hälfte vor der ersten Auszählung aufgegangen',
   'nothing-came-up': 'Nichts ging auf',
+  'no-half-life': 'Keine Halbwertszeit',
 };

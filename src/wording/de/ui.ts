@@ -10,12 +10,14 @@ import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
 import { site } from './ui/site.ts';
+import { storage } from './ui/storage.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture, in German. Braces are filled by `words.say`. */
 export const ui: Readonly<Record<UiKey, string>> = {
   ...site,
   ...report,
+  ...storage,
   ...tables,
   ...charts,
   ...print,

@@ -4,6 +4,7 @@ export const unitName = (unit: string): string => NAMES[unit] ?? unit;
 const NAMES: Readonly<Record<string, string>> = {
   days: 'Tage',
   years: 'Jahre',
+  months: 'Monate',
   points: 'Punkte',
   'percentage points': 'Prozentpunkte',
   'seeds per day per 100 sown': 'Samen je Tag von 100 gesäten',

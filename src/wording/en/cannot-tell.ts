@@ -8,6 +8,7 @@ import { detectableText } from './detectable-text.ts';
 import { changesText } from './caveats/changes-text.ts';
 import { list } from './list.ts';
 import { number } from './number.ts';
+import { storedText } from './stored-text.ts';
 import { unitWord } from './unit-word.ts';
 
 /** What a trial cannot tell, a sentence each. */
@@ -36,6 +37,8 @@ function limitText(trial: Trial, analysis: Analysis, limit: Limit): string | nul
       return 'Whether the treatments are alike: no smallest difference that matters was set, so there is nothing to measure likeness by.';
     case 'of-caveat':
       return ofCaveat(trial, limit.caveat);
+    case 'forecast':
+      return `How the seed will come up after more than ${storedText(limit.last)} in storage: no forecast is made.`;
     case 'why':
       return 'Why: it shows that the seed differed, not by what means.';
     case 'later':

@@ -49,4 +49,5 @@ const NAMES: Readonly<Record<CaveatId, string>> = {
   'batches-span-blocks': 'Batches over several blocks',
   'half-before-first-check': 'Half up before the first check',
   'nothing-came-up': 'Nothing came up',
+  'no-half-life': 'No half-life given',
 };

@@ -9,6 +9,7 @@ import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
 import { site } from './ui/site.ts';
+import { storage } from './ui/storage.ts';
 import { tables } from './ui/tables.ts';
 
 /** Every label of page furniture. Braces are filled by `words.say`. */
@@ -23,6 +24,7 @@ export const ui = {
   ...lists,
   ...pages,
   ...kit,
+  ...storage,
   ...planAnswer,
   ...format,
 };

@@ -12,6 +12,7 @@ import { counted } from './counted.ts';
 import { crop } from './crop.ts';
 import { date } from './date.ts';
 import { difference } from './difference.ts';
+import { duration } from './duration.ts';
 import { glossary } from './glossary.ts';
 import { forms as termForms } from './glossary/forms.ts';
 import { groupSentence } from './group-sentence.ts';
@@ -39,6 +40,7 @@ import { range } from './range.ts';
 import { roleWords } from './role-words.ts';
 import { say } from './say.ts';
 import { size } from './size.ts';
+import { storageFindings } from './storage-findings.ts';
 import { storageSeries } from './storage-series.ts';
 import { testName } from './test-name.ts';
 import { trust } from './trust.ts';
@@ -59,6 +61,7 @@ export const words: Words = {
   difference,
   size,
   pValue,
+  duration,
   lotName,
   treatmentLabel: label,
   units: (trial, { unit, units }) => counted(units, unitWord(trial, unit)),
@@ -83,6 +86,7 @@ export const words: Words = {
   moisture,
   storageSeries,
   pooled,
+  storageFindings,
   notices,
   allNotices,
   methods,

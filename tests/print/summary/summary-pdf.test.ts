@@ -8,6 +8,7 @@ import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import { citeLine } from '../../../src/wording/tables/cite-line.ts';
 import { countsTable } from '../../../src/wording/tables/counts-table.ts';
 import { groupsTable } from '../../../src/wording/tables/groups-table.ts';
+import { shortStorage } from '../../../src/wording/short-storage.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { plain, readPdf } from '../../support/read-pdf.ts';
 
@@ -66,7 +67,9 @@ describe.each(trials.map((trial) => [trial.id, aboutOf(trial)] as const))('%s', 
       if (trial.id === 'lettuce-surface-or-covered') {
         has('Leaf length on day 21: Tray r14'); // a caveat of another outcome than the one that the answer is about
       }
-      expect(pdf.alternatives.join(' ')).toContain('Differences from the control');
+      for (const { sentence } of shortStorage(words, trial, analysis)) has(sentence);
+      const isSeries = analysis.results.find(({ primary }) => primary)?.measure === 'storage';
+      expect(pdf.alternatives.join(' ')).toContain(isSeries ? 'Germination at each storage time' : 'Differences from the control'); // prettier-ignore
     });
 
     test('has the numbers of the page', () => {

@@ -39,6 +39,9 @@ test('serious caveats', () => {
     one-batch
       … alle 4 Schalen „Dichtes Glas“ wurden auf einmal behandelt
       Alle 4 Schalen „Dichtes Glas“ wurden auf einmal behandelt. Was dieser einen Charge zustieß, traf sie alle; ihr Zufall lässt sich also nicht von „Dichtes Glas“ trennen.
+    one-batch
+      … nach 2 Jahren Lagerung gab es nur eine Schale „Dichtes Glas“
+      Nach 2 Jahren Lagerung gab es nur eine Schale „Dichtes Glas“. Der Zufall, der daran hängt, lässt sich nicht von „Dichtes Glas“ trennen.
     confounded-place
       … die Schalen „Dichtes Glas“ standen nur bei „lower shelf“ und die Schalen „Papiertüte“ nur bei „upper shelf“ und „window“
       Die Schalen „Dichtes Glas“ standen nur bei „lower shelf“ und die Schalen „Papiertüte“ nur bei „upper shelf“ und „window“. Was sonst noch verschieden war, kann einen Unterschied gemacht oder einen verdeckt haben.
@@ -231,7 +234,37 @@ test('notes', () => {
       Bei „Dichtes Glas“ ging nichts auf (150 Samen in 3 Schalen). Das Saatgut kann tot sein oder ruhen, oder es war zu kalt oder zu nass; eine Prüfung desselben Saatguts unter besseren Bedingungen würde es zeigen.
     nothing-came-up
       … bei „Dichtes Glas“ ging nichts auf
-      Bei „Dichtes Glas“ ging nichts auf. Das Saatgut kann tot sein oder ruhen, oder es war zu kalt oder zu nass; eine Prüfung desselben Saatguts unter besseren Bedingungen würde es zeigen."
+      Bei „Dichtes Glas“ ging nichts auf. Das Saatgut kann tot sein oder ruhen, oder es war zu kalt oder zu nass; eine Prüfung desselben Saatguts unter besseren Bedingungen würde es zeigen.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“: 95 von 100 am Anfang, 60 von 100 nach 2 Jahren. Das sind zu wenige Prüftermine für eine Linie (2; nötig sind drei).
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ fiel die Keimung zu steil für eine Linie (95 von 100 am Anfang, 60 von 100 nach 2 Jahren): In allen Prüfungen bis auf eine ging alles auf oder nichts; wann sie bei der Hälfte war, ist also nicht bekannt.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ zeigt sich kein Rückgang (95 von 100 am Anfang, 60 von 100 nach 2 Jahren). Das heißt nicht, dass es sich hält.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ ist die Keimung kaum gefallen (95 von 100 am Anfang, 60 von 100 nach 2 Jahren): In allen Prüfungen bis auf eine ging alles auf, das ist zu wenig für eine Linie.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ ging in keiner Prüfung etwas auf; wie lange es sich hält, lässt sich also nicht sagen.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Durch die Prüfungen bei „Dichtes Glas“ ließ sich keine Linie legen (95 von 100 am Anfang, 60 von 100 nach 2 Jahren).
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Nach der Linie durch die Prüfungen ist die Keimung bei „Dichtes Glas“ noch nicht auf die Hälfte gefallen (95 von 100 am Anfang, 60 von 100 nach 2 Jahren). Eine Halbwertszeit wird nicht angegeben, denn es wird nichts vorausgesagt.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Nach der Linie durch die Prüfungen lag die Keimung bei „Dichtes Glas“ schon in der ersten Prüfung unter der Hälfte (95 von 100 am Anfang, 60 von 100 nach 2 Jahren); wann sie bei der Hälfte war, ist also nicht bekannt.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ fiel die Keimung auf etwa die Hälfte (95 von 100 am Anfang, 60 von 100 nach 2 Jahren), aber die Prüfungen streuen so sehr, dass der Rückgang sich nicht von keinem trennen lässt. Eine Halbwertszeit wird nicht angegeben.
+    no-half-life
+      … bei „Dichtes Glas“ ließ sich keine Halbwertszeit angeben
+      Bei „Dichtes Glas“ ergibt keine Prüfung einen Anteil."
   `);
 });
 

@@ -14,6 +14,7 @@ export const EXAMPLES: { readonly [Id in CaveatId]: readonly Evidence[Id][] } = 
   'one-batch': [
     { treatment: 'jar', because: 'one-batch-named', batch: 'j1', sowings: 4, stored: null },
     { treatment: 'jar', because: 'treated-at-once', batch: null, sowings: 4, stored: null },
+    { treatment: 'jar', because: 'one-batch-named', batch: null, sowings: 1, stored: 2 },
   ],
   'confounded-place': [apart(['lower shelf'], ['upper shelf', 'window'])],
   'confounded-block': [apart(['A'], ['B'])],
@@ -167,5 +168,72 @@ export const EXAMPLES: { readonly [Id in CaveatId]: readonly Evidence[Id][] } = 
   'nothing-came-up': [
     { seeds: 150, sowings: 3 },
     { seeds: null, sowings: 1 },
+  ],
+
+  'no-half-life': [
+    {
+      reason: 'too-few-tests',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'too-steep',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'no-fall',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'hardly-a-fall',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'nothing-came-up',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'not-settled',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'not-yet',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'before-first',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    {
+      reason: 'unbounded',
+      tests: [
+        { stored: 0, estimate: 95 },
+        { stored: 2, estimate: 60 },
+      ],
+    },
+    { reason: 'too-few-tests', tests: [] },
   ],
 };

@@ -38,6 +38,9 @@ test('serious caveats', () => {
     one-batch
       … all 4 Sealed jar trays were treated in one go
       All 4 Sealed jar trays were treated in one go. Whatever befell that one batch befell all of them, so the luck of the batch cannot be told from Sealed jar.
+    one-batch
+      … there was only one Sealed jar tray stored 2 years
+      There was only one Sealed jar tray stored 2 years. Its luck cannot be told from Sealed jar.
     confounded-place
       … the Sealed jar trays stood only at “lower shelf” and the Paper packet trays only at “upper shelf” and “window”
       The Sealed jar trays stood only at “lower shelf” and the Paper packet trays only at “upper shelf” and “window”. Whatever else was different there may have made a difference, or hidden one.
@@ -230,7 +233,37 @@ test('notes', () => {
       Nothing of Sealed jar came up (150 seeds in 3 trays). The seed may be dead, resting, or too cold or wet; a test of the same seed in better conditions would tell.
     nothing-came-up
       … nothing of Sealed jar came up
-      Nothing of Sealed jar came up. The seed may be dead, resting, or too cold or wet; a test of the same seed in better conditions would tell."
+      Nothing of Sealed jar came up. The seed may be dead, resting, or too cold or wet; a test of the same seed in better conditions would tell.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      Sealed jar seed: 95 of 100 at the start, 60 of 100 after 2 years. Too few test dates for a line (2 test dates; it needs three).
+    no-half-life
+      … no half-life of Sealed jar could be given
+      Sealed jar seed fell too steeply to place (95 of 100 at the start, 60 of 100 after 2 years): at all tests but one, all of it or none of it came up, so when it was at half is not known.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      Sealed jar seed shows no fall (95 of 100 at the start, 60 of 100 after 2 years). That is no proof that it keeps.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      Sealed jar seed has hardly fallen (95 of 100 at the start, 60 of 100 after 2 years): at all tests but one, all of it came up, which is too little to place a line.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      No Sealed jar seed came up at any test, so how long it keeps cannot be told.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      No line could be put through the tests of Sealed jar seed (95 of 100 at the start, 60 of 100 after 2 years).
+    no-half-life
+      … no half-life of Sealed jar could be given
+      By the line through the tests, Sealed jar seed has not yet fallen to half (95 of 100 at the start, 60 of 100 after 2 years). No half-life is given, for no forecast is made.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      By the line through the tests, Sealed jar seed was below half at the first test already (95 of 100 at the start, 60 of 100 after 2 years), so when it was at half is not known.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      Sealed jar seed came down to about half (95 of 100 at the start, 60 of 100 after 2 years), but the tests scatter so much that the fall is not told from none. No half-life is given.
+    no-half-life
+      … no half-life of Sealed jar could be given
+      No test of Sealed jar seed gives a share that came up."
   `);
 });
 

@@ -2,6 +2,8 @@ import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { counted } from '../counted.ts';
 import { crop as cropName } from '../crop.ts';
+import { noHalfLifeText } from '../no-half-life-text.ts';
+import { quotedLabel } from '../quoted-label.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
@@ -33,6 +35,7 @@ export const note: CaveatTexts<
   | 'batches-span-blocks'
   | 'half-before-first-check'
   | 'nothing-came-up'
+  | 'no-half-life'
 > = {
   'few-units': ({ unit, units }, { noun, tray }) => {
     const { treatment, control } = units;
@@ -170,6 +173,13 @@ export const note: CaveatTexts<
     return {
       reason: `${of === '' ? 'es' : of.trim()} ging nichts auf`,
       sentence: `${of === '' ? 'Es' : sentence(of.trim())} ging nichts auf${sown}. Das Saatgut kann tot sein oder ruhen, oder es war zu kalt oder zu nass; eine Prüfung desselben Saatguts unter besseren Bedingungen würde es zeigen.`,
+    };
+  },
+  'no-half-life': ({ reason, tests }, { caveat, trial }) => {
+    const seed = quotedLabel(trial, caveat.treatment ?? '');
+    return {
+      reason: `bei ${seed} ließ sich keine Halbwertszeit angeben`,
+      sentence: noHalfLifeText(seed, { reason, tests }),
     };
   },
 };

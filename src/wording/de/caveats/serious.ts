@@ -5,6 +5,7 @@ import { date } from '../date.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quoted } from '../quoted.ts';
+import { storedName } from '../stored-name.ts';
 import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats under which a cause is never claimed. */
@@ -35,8 +36,16 @@ export const serious: CaveatTexts<
       sentence: `${sentence(reason)}. ${tray(2)} unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur ${article('ein', gender, 'accusative')}, lässt sich dieser Zufall nicht von der Behandlung trennen.`,
     };
   },
-  'one-batch': ({ treatment, because, batch, sowings }, { trays, label }) => {
+  'one-batch': ({ treatment, because, batch, sowings, stored }, { trays, label, noun }) => {
     const all = `alle ${sowings} ${trays(treatment, sowings)}`;
+    if (sowings === 1) {
+      const one = `nur ${article('ein', noun().gender, 'accusative')} ${trays(treatment, 1)}`;
+      const reason = stored === null ? `es gab ${one}` : `${storedName(stored)} gab es ${one}`;
+      return {
+        reason,
+        sentence: `${sentence(reason)}. Der Zufall, der daran hängt, lässt sich nicht von ${label(treatment)} trennen.`,
+      };
+    }
     const reason =
       because === 'treated-at-once'
         ? `${all} wurden auf einmal behandelt`

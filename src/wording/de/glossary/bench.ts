@@ -35,7 +35,11 @@ export const bench: readonly (readonly [id: string, term: string, meaning: strin
     'Ein Samen, der Wasser aufnahm, aber nicht aufging und noch fest ist: Vielleicht ruht er.',
   ],
   ['hard-seed', 'Harter Samen', 'Ein Samen, der kein Wasser aufnahm, weil seine Schale keines einlässt.'],
-  ['half-life', 'Halbwertszeit', 'Die Lagerzeit, nach der die Hälfte der Samen, die aufgehen konnten, es noch kann.'],
+  [
+    'half-life',
+    'Halbwertszeit',
+    'Die Lagerzeit, nach der von den gesäten Samen noch die Hälfte aufgeht, nach der Linie durch die Prüfungen.',
+  ],
   ['lot', 'Partie', 'Eine Menge Saatgut einer Kultur mit einer gemeinsamen Geschichte.'],
   [
     'maguire',

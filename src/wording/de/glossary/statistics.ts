@@ -58,6 +58,16 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Jeder Unterschied ist kleiner als der, der zählen sollte. Dafür muss diese Größe vorher feststehen.',
   ],
   ['f', 'F', 'Eine Prüfgröße: Streuung zwischen Behandlungen gegen Streuung innerhalb.'],
+  [
+    'probit',
+    'Probit',
+    'Ein Anteil auf einer anderen Skala: wie weit er von der Hälfte liegt, in Standardabweichungen einer Glockenkurve. 50 von 100 ist 0, 84 von 100 ist 1, 16 von 100 ist −1.',
+  ],
+  [
+    'survival-line',
+    'Überlebenslinie',
+    'Die Gerade, auf der die Keimung, in Probits, mit der Lagerzeit fällt. Kᵢ ist ihr Anfang; σ ist die Zeit, in der sie um ein Probit fällt.',
+  ],
   ['fieller', 'Fieller-Grenzen', 'Ein Bereich für das Verhältnis zweier Schätzwerte, etwa eine Halbwertszeit.'],
   [
     'hedges-g',

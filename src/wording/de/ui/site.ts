@@ -143,6 +143,8 @@ export const site = {
   'status.abandoned': 'aufgegeben',
   'statusNote.planned': 'Noch ist nichts gesät. Der Plan steht hier, damit niemand die Frage später ändern kann.',
   'statusNote.growing': 'Es wird noch gezählt. Behandlungen werden erst danach verglichen.',
+  'statusNote.soFar':
+    'Das Saatgut lagert weiter. Was hier steht, gilt für die bisherigen Prüfungen; es wird nichts vorausgesagt.',
   'statusNote.finished': 'Die Auszählung ist abgeschlossen.',
   'statusNote.abandoned': 'Dieser Versuch wurde aufgegeben. Was aufgezeichnet wurde, bleibt hier stehen.',
 } as const satisfies Readonly<Record<keyof typeof en, string>>;

@@ -52,6 +52,7 @@ export const tables = {
   'table.notChecked': 'nicht ausgezählt',
   'table.notKnown': 'nicht bekannt',
   'table.none': 'keine',
+  'table.fitted': 'Angepasste Linie',
   'table.condition': 'Bedingung',
 
   'moisture.title': 'Wasserverlust und Feuchtegehalt',

@@ -1,4 +1,6 @@
 import { counted } from '../counted.ts';
+import { noHalfLifeText } from '../no-half-life-text.ts';
+import { labelled } from '../labelled.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
@@ -31,6 +33,7 @@ export const note: CaveatTexts<
   | 'batches-span-blocks'
   | 'half-before-first-check'
   | 'nothing-came-up'
+  | 'no-half-life'
 > = {
   'few-units': ({ unit, units }, { tray }) => {
     const { treatment, control } = units;
@@ -147,4 +150,8 @@ export const note: CaveatTexts<
       sentence: `Nothing${of} came up${sown}. The seed may be dead, resting, or too cold or wet; a test of the same seed in better conditions would tell.`,
     };
   },
+  'no-half-life': ({ reason, tests }, { caveat, trial, label }) => ({
+    reason: `no half-life of ${label(caveat.treatment ?? '')} could be given`,
+    sentence: sentence(noHalfLifeText(labelled(trial, caveat.treatment ?? '', 'seed'), { reason, tests })),
+  }),
 };

@@ -3,6 +3,7 @@ import { date } from '../date.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { sentence } from '../../sentence.ts';
+import { storedName } from '../stored-name.ts';
 import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats under which a cause is never claimed. */
@@ -29,8 +30,12 @@ export const serious: CaveatTexts<
       sentence: `${sentence(reason)}. ${sentence(tray(2))} differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.`,
     };
   },
-  'one-batch': ({ treatment, because, batch, sowings }, { trays, label }) => {
+  'one-batch': ({ treatment, because, batch, sowings, stored }, { trays, label }) => {
     const all = `all ${sowings} ${trays(treatment, sowings)}`;
+    if (sowings === 1) {
+      const reason = `there was only one ${trays(treatment, 1)}${stored === null ? '' : ` ${storedName(stored)}`}`;
+      return { reason, sentence: `${sentence(reason)}. Its luck cannot be told from ${label(treatment)}.` };
+    }
     const reason =
       because === 'treated-at-once'
         ? `${all} were treated in one go`

@@ -23,7 +23,11 @@ export const bench: readonly (readonly [id: string, term: string, meaning: strin
   ['desiccant', 'Desiccant', 'Something that takes water from the air around seed, such as silica gel.'],
   ['fresh-seed', 'Fresh seed', 'Seed that took up water but did not come up, and is still firm: perhaps resting.'],
   ['hard-seed', 'Hard seed', 'Seed that took up no water because its coat lets none in.'],
-  ['half-life', 'Half-life', 'Storage time after which half of the seed that could come up still does.'],
+  [
+    'half-life',
+    'Half-life',
+    'Storage time after which half of the seeds sown still come up, by the line fitted to the tests.',
+  ],
   ['lot', 'Lot', 'A quantity of seed of one crop with one history.'],
   [
     'maguire',

@@ -50,6 +50,16 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Any difference is smaller than what was to matter. It needs that size fixed beforehand.',
   ],
   ['f', 'F', 'A test figure: spread between kinds against spread within kinds.'],
+  [
+    'probit',
+    'Probit',
+    'A share on another scale: how far it lies from half, in standard deviations of a bell curve. 50 of 100 is 0, 84 of 100 is 1, 16 of 100 is −1.',
+  ],
+  [
+    'survival-line',
+    'Survival line',
+    'The straight line by which germination, in probits, falls with time in storage. Kᵢ is where it starts; σ is the time in which it falls by one probit.',
+  ],
   ['fieller', 'Fieller limits', 'A range for the ratio of two estimates, such as a half-life.'],
   [
     'hedges-g',

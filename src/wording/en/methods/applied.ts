@@ -7,6 +7,8 @@ import { detectableText } from '../detectable-text.ts';
 import { findingMargin } from './finding-margin.ts';
 import { unitsOfEach } from '../findings/units-of-each.ts';
 import { intervalName } from '../interval-name.ts';
+import { label } from '../../label.ts';
+import { lotName } from '../lot-name.ts';
 import { number } from '../number.ts';
 import { outcomeTitle } from '../outcome-title.ts';
 import { pValue } from '../p-value.ts';
@@ -50,6 +52,13 @@ export function applied(id: MethodId, trial: Trial, analysis: Analysis): readonl
         ({ lotsDiffer: f }) =>
           f &&
           `do the lots differ: F ${number(f.statistic, 2)} on ${f.df[0]} and ${number(f.df[1], 1)} df, p ${pValue(f.p)}`,
+      );
+    case 'storage':
+      return analysis.results.flatMap((result) =>
+        (result.storage ?? []).flatMap(({ lot, treatment, dispersion }) => {
+          const where = trial.lots.length > 1 ? `, ${lotName(trial, lot)}` : '';
+          return dispersion ? [`${label(trial, treatment)}${where}: ${dispersionText(dispersion)}.`] : [];
+        }),
       );
     case 'software':
       return [`Worked out with Fairsown ${analysis.software.version}.`];

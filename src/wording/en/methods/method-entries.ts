@@ -2,7 +2,8 @@ import type { MethodId } from '../../method-ids.ts';
 import { means } from './means.ts';
 import type { MethodEntry } from '../../method-entry.ts';
 import { shares } from './shares.ts';
+import { storage } from './storage.ts';
 import { sureness } from './sureness.ts';
 
 /** Every method by its id. */
-export const METHOD_ENTRIES: Readonly<Record<MethodId, MethodEntry>> = { ...shares, ...means, ...sureness };
+export const METHOD_ENTRIES: Readonly<Record<MethodId, MethodEntry>> = { ...shares, ...means, ...storage, ...sureness };

@@ -139,6 +139,7 @@ export const site = {
   'status.abandoned': 'abandoned',
   'statusNote.planned': 'Nothing has been sown yet. The plan stands here so that nobody can change the question later.',
   'statusNote.growing': 'Counting goes on. Treatments are not compared until it is over.',
+  'statusNote.soFar': 'The seed is still in storage. What stands here is of the tests so far; no forecast is made.',
   'statusNote.finished': 'Counting is over.',
   'statusNote.abandoned': 'This trial was given up. What was recorded stays here.',
 } as const;

@@ -50,6 +50,7 @@ export const tables = {
   'table.notChecked': 'not checked',
   'table.notKnown': 'not known',
   'table.none': 'none',
+  'table.fitted': 'Fitted line',
   'table.condition': 'Condition',
 
   'moisture.title': 'Water lost and moisture',
