@@ -5,6 +5,7 @@ import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { parse } from 'yaml';
+import { tidyKept } from './src/files/kept/tidy-kept.ts';
 import { movedPages } from './src/files/moved-pages.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
@@ -26,10 +27,10 @@ const moved = movedPages();
 
 export default defineConfig({
   ...publishedAt(),
-  integrations: [mdx(), moved.integration, sitemap({ filter: (page) => !moved.has(page) })],
+  integrations: [mdx(), moved.integration, sitemap({ filter: (page) => !moved.has(page) }), tidyKept()],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
-  build: { inlineStylesheets: 'never' },
+  build: { inlineStylesheets: 'never', concurrency: 4 }, // summaries are printed beside
   markdown: {
     syntaxHighlight: false,
     processor: unified({ remarkPlugins: [proseGuard, proseHeadings], smartypants: false }),

@@ -8,5 +8,5 @@ export function zipOf(
   // The earliest time that a zip can hold, by the clock of the place, which is what fflate writes.
   const mtime = new Date(1980, 0, 1);
   const entries = files.map(({ name, bytes }) => [`${folder}/${name}`, bytes] as const);
-  return zipSync(Object.fromEntries(entries) satisfies Zippable, { mtime, level: 9 });
+  return zipSync(Object.fromEntries(entries) satisfies Zippable, { mtime, level: 6 });
 }

@@ -1,6 +1,7 @@
 import { sep } from 'node:path';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { contentFolder } from './content-folder.ts';
+import { hasProse } from './has-prose.ts';
 import { readAnalysed, type Analysed } from './read-analysed.ts';
 
 /**
@@ -12,7 +13,7 @@ export function contentLoaders(): {
   readonly site: Loader;
   readonly trials: Loader;
   readonly questions: Loader;
-  /** Ids of the trials that may be published: of no other is the author's text compiled. */
+  /** Ids of the trials that may be published and have an author's text: no other is compiled. */
   readonly published: () => Promise<readonly string[]>;
 } {
   const folder = contentFolder();
@@ -55,7 +56,7 @@ export function contentLoaders(): {
     site: loader('site'),
     trials: loader('trials'),
     questions: loader('questions'),
-    published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id),
+    published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id).filter(hasProse),
   };
 }
 

@@ -21,6 +21,7 @@ import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { wordsFor } from '../wording/words-for.ts';
 import { analysisJson } from './analysis-json.ts';
+import { buildKeeper } from './kept/build-keeper.ts';
 import { peopleNamed } from './people-named.ts';
 
 /** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
@@ -75,7 +76,8 @@ export async function publishedFiles(
   if (kit) files.push(made(`repeat-${trial.id}.zip`, kitZip(kit)));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));
-  return [...files, made(`${trial.id}.zip`, zipOf(trial.id, files))];
+  const zip = await buildKeeper().bytes('zip', `${trial.id}\n${checksums(files)}`, async () => zipOf(trial.id, files));
+  return [...files, made(`${trial.id}.zip`, zip)];
 }
 
 function rawFiles(folder: string, trial: Trial): Promise<PublishedFile[]> {

@@ -1,7 +1,7 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
 import { toldTrial } from '../../../archive/told-trial.ts';
-import { summaryPdf } from '../../../print/summary/summary-pdf.ts';
+import { printedSummary } from '../../../files/printed-summary.ts';
 import { currentTrial } from '../../../report/current-trial.ts';
 import { href } from '../../../report/href.ts';
 
@@ -10,11 +10,11 @@ export const getStaticPaths = (async () =>
 
 /** The report on one or two pages, for a noticeboard or a folder. */
 export const GET: APIRoute = async ({ params, site: published }) => {
-  const report = await currentTrial(params);
+  const { words: _, ...report } = await currentTrial(params);
   const address = new URL(href(`/trials/${report.trial.id}/`), published ?? report.site.base).href;
   // The digest is that of the analysis as it is published.
   const { inputs } = toldTrial(report.trial);
   const trial = { ...report.trial, inputs };
-  const { bytes } = await summaryPdf({ ...report, trial, analysis: { ...report.analysis, inputs }, address });
-  return new Response(bytes, { headers: { 'content-type': 'application/pdf' } });
+  const bytes = await printedSummary({ ...report, trial, analysis: { ...report.analysis, inputs }, address });
+  return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
 };

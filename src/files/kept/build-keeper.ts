@@ -1,0 +1,17 @@
+import { resolve } from 'node:path';
+import { keeper, type Keeper } from './keeper.ts';
+import { makerDigest } from './maker-digest.ts';
+
+/** Where things are kept, seen from the folder in which everything runs. */
+export const KEPT_IN = 'node_modules/.cache/fairsown';
+
+let ours: Keeper | undefined;
+
+/** Makes everything anew: while `dev` runs the code may change under it, and tests test the making. */
+const nothingKept: Keeper = { bytes: (_kind, _inputs, make) => make(), text: (_kind, _inputs, make) => make() };
+
+/** What a build of the site keeps for the next one. */
+export function buildKeeper(): Keeper {
+  if (process.env.NODE_ENV !== 'production') return nothingKept;
+  return (ours ??= keeper(resolve(KEPT_IN), makerDigest(resolve('.'))));
+}
