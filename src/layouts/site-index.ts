@@ -32,6 +32,7 @@ export const siteIndex: readonly IndexGroup[] = [
       { path: '/glossary/', name: 'nav.glossary', main: true },
       { path: '/notices/', name: 'nav.notices' },
       { path: '/data-format/', name: 'nav.dataFormat' },
+      { path: '/seed-storage/', name: 'nav.seedStorage' },
     ],
   },
   {

@@ -1,5 +1,6 @@
 import type { Hazard, Trial } from '../trial/trial.ts';
-import { isOfKind, SPECIES, type SpeciesNotice } from './species.ts';
+import { isOfKind } from '../trial/is-of-kind.ts';
+import { SPECIES, type SpeciesNotice } from './species.ts';
 
 export type NoticeId = 'seedlings-eaten' | 'seed-dressed' | 'not-food' | Hazard | SpeciesNotice;
 

@@ -1,3 +1,5 @@
+import { NOT_DRIED } from '../analysis/storage/not-dried.ts';
+
 /** Kinds that need a notice, by botanical genus or species; Latin names need no translation. */
 export type SpeciesNotice =
   | 'toxic-castor'
@@ -25,29 +27,6 @@ export const SPECIES: Readonly<Record<SpeciesNotice, readonly string[]>> = {
   'toxic-kernel': ['Malus', 'Prunus persica'],
   'toxic-buckwheat': ['Fagopyrum'],
   allergen: ['Sesamum', 'Sinapis', 'Brassica juncea', 'Brassica nigra', 'Lupinus', 'Apium', 'Glycine max'],
-  'desiccation-sensitive': [
-    'Persea',
-    'Mangifera',
-    'Garcinia',
-    'Litchi',
-    'Nephelium',
-    'Theobroma',
-    'Hevea',
-    'Cocos',
-    'Artocarpus',
-    'Eriobotrya',
-    'Paullinia',
-    'Quercus',
-    'Castanea',
-    'Aesculus',
-    'Acer',
-    'Zizania',
-    'Asimina',
-    'Nymphaea',
-  ],
-  'desiccation-intermediate': ['Coffea', 'Carica', 'Citrus', 'Elaeis', 'Azadirachta', 'Passiflora'],
+  'desiccation-sensitive': NOT_DRIED.sensitive,
+  'desiccation-intermediate': NOT_DRIED.intermediate,
 };
-
-/** Genus alone or genus and species: "Allium" and "Allium porrum" both match "Allium porrum var. ...". */
-export const isOfKind = (species: string, name: string): boolean =>
-  ` ${species.toLowerCase().replace(/\s+/g, ' ').trim()} `.startsWith(` ${name.toLowerCase()} `);

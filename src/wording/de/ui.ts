@@ -9,6 +9,7 @@ import { planAnswer } from './ui/plan-answer.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
+import { seedStorage } from './ui/seed-storage.ts';
 import { site } from './ui/site.ts';
 import { storage } from './ui/storage.ts';
 import { tables } from './ui/tables.ts';
@@ -18,6 +19,7 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...site,
   ...report,
   ...storage,
+  ...seedStorage,
   ...tables,
   ...charts,
   ...print,

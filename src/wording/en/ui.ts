@@ -8,6 +8,7 @@ import { planAnswer } from './ui/plan-answer.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
+import { seedStorage } from './ui/seed-storage.ts';
 import { site } from './ui/site.ts';
 import { storage } from './ui/storage.ts';
 import { tables } from './ui/tables.ts';
@@ -25,6 +26,7 @@ export const ui = {
   ...pages,
   ...kit,
   ...storage,
+  ...seedStorage,
   ...planAnswer,
   ...format,
 };
