@@ -14,8 +14,8 @@ import { logGammaDraw } from './log-gamma-draw.ts';
  * 144–148, from memory. Checked against: R, the distribution by `beta()` and `choose()`, share of draws below.
  */
 export function betaBinomialDraw(seeds: number, share: number, phi: number, random: () => number): number {
-  if (!(phi === 1 || (phi > 1 && phi < seeds))) {
-    throw new RangeError(`betaBinomialDraw needs φ from 1 to below the ${seeds} seeds, got ${phi}`);
+  if (!(share >= 0 && share <= 1 && (phi === 1 || (phi > 1 && phi < seeds)))) {
+    throw new RangeError(`betaBinomialDraw needs a share and φ below the ${seeds} seeds, got ${share} and ${phi}`);
   }
   if (phi === 1 || share === 0 || share === 1) return binomialDraw(seeds, share, random);
   const rho = (phi - 1) / (seeds - 1);

@@ -66,6 +66,7 @@ test('refuse what cannot be drawn', () => {
   expect(() => binomialDraw(2.5, 0.5, random)).toThrow('got 2.5 and 0.5');
   expect(() => binomialDraw(10, 1.2, random)).toThrow(RangeError);
   expect(() => logGammaDraw(0, random)).toThrow('got 0');
-  expect(() => betaBinomialDraw(10, 0.5, 10, random)).toThrow('below the 10 seeds, got 10');
+  expect(() => betaBinomialDraw(10, 0.5, 10, random)).toThrow('below the 10 seeds, got 0.5 and 10');
   expect(() => betaBinomialDraw(10, 0.5, 0.5, random)).toThrow(RangeError);
+  expect(() => betaBinomialDraw(10, 1.1, 2, random)).toThrow('got 1.1 and 2');
 });
