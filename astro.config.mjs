@@ -9,6 +9,7 @@ import { tidyKept } from './src/files/kept/tidy-kept.ts';
 import { movedPages } from './src/files/moved-pages.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
+import { searchIndex } from './src/files/search-index.ts';
 
 process.env.ASTRO_TELEMETRY_DISABLED = '1'; // nothing is told to anybody
 
@@ -27,7 +28,13 @@ const moved = movedPages();
 
 export default defineConfig({
   ...publishedAt(),
-  integrations: [mdx(), moved.integration, sitemap({ filter: (page) => !moved.has(page) }), tidyKept()],
+  integrations: [
+    mdx(),
+    moved.integration,
+    sitemap({ filter: (page) => !moved.has(page) }),
+    searchIndex(moved.has),
+    tidyKept(),
+  ],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', concurrency: 4 }, // summaries are printed beside

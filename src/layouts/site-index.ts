@@ -38,6 +38,7 @@ export const siteIndex: readonly IndexGroup[] = [
   {
     title: 'index.site',
     entries: [
+      { path: '/search/', name: 'nav.search', main: true },
       { path: '/about/', name: 'nav.about' },
       { path: '/feed.xml', name: 'nav.feed' },
     ],

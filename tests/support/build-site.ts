@@ -72,13 +72,18 @@ export async function setup(project: TestProject): Promise<() => Promise<void>> 
 const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',
   '.csv': 'text/csv',
+  '.avif': 'image/avif',
   '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript',
   '.json': 'application/json',
+  '.pdf': 'application/pdf',
+  '.png': 'image/png',
   '.svg': 'image/svg+xml',
   '.woff2': 'font/woff2',
 };
 
-async function serve(folder: string, base: string): Promise<{ port: number; close(): Promise<void> }> {
+/** Serves built files below a base path, on a port of its own. */
+export async function serve(folder: string, base: string): Promise<{ port: number; close(): Promise<void> }> {
   const read = (path: string) => {
     try {
       return readFileSync(join(folder, path.endsWith('/') || path === '' ? `${path}index.html` : path));

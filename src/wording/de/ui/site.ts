@@ -112,10 +112,14 @@ export const site = {
   'about.howToJoin': 'Wie man einen Versuch beisteuert',
 
   'search.title': 'Suche',
-  'search.label': 'Alle Versuche durchsuchen',
+  'search.intro': 'Suche in allem, was die Berichte und Seiten hier sagen.',
+  'search.label': 'Gesuchte Wörter',
   'search.submit': 'Suchen',
   'search.none': 'Nichts gefunden zu „{words}“.',
-  'search.needsScript': 'Die Suche braucht JavaScript. Die Liste aller Versuche braucht es nicht.',
+  'search.found': '{n} Seiten gefunden, {shown} gezeigt.',
+  'search.failed': 'Die Suche ließ sich nicht laden. Die Listen unten führen überallhin.',
+  'search.lists': 'Oder die Listen durchsehen',
+  'search.needsScript': 'Die Suche braucht JavaScript, die Listen brauchen keines.',
 
   'feed.changed': 'Geändert: {title}',
 

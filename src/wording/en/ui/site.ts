@@ -109,10 +109,14 @@ export const site = {
   'about.howToJoin': 'How to add a trial',
 
   'search.title': 'Search',
-  'search.label': 'Search all trials',
+  'search.intro': 'Search what every report and every page of this site says.',
+  'search.label': 'Words to look for',
   'search.submit': 'Search',
   'search.none': 'Nothing found for “{words}”.',
-  'search.needsScript': 'Search needs JavaScript. The list of all trials does not.',
+  'search.found': '{n} pages found; {shown} shown.',
+  'search.failed': 'The search could not be loaded. The lists below lead everywhere.',
+  'search.lists': 'Or look through the lists',
+  'search.needsScript': 'Search needs JavaScript; the lists do not.',
 
   'feed.changed': 'Changed: {title}',
 

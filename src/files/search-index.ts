@@ -1,0 +1,54 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { close, createIndex } from 'pagefind';
+
+/** Lists lead to what is found; they are not what anybody looks for. */
+const LISTS = /^(?:trials\/(?:by\/.*)?|search\/|404\/)?$/;
+/** What the search page loads; of the library's own forms and styles nothing is published. */
+const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
+/** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
+const CELL = /<(?=t[dh][\s>]|\/?tr>)/g;
+
+/**
+ * After a build, an index of all pages but lists, in small files under `/pagefind/`: a reader who searches loads those
+ * that hold the words looked for. The same pages give the same bytes.
+ *
+ * @param isMoved whether an address is an old one, which only leads on
+ * @throws {Error} where a page cannot be indexed
+ */
+export function searchIndex(isMoved: (address: string) => boolean): AstroIntegration {
+  let home = 'http://localhost/';
+  return {
+    name: 'search-index',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        home = new URL(config.base.replace(/\/?$/, '/'), config.site ?? home).href;
+      },
+      'astro:build:done': async ({ dir, pages }) => {
+        const paths = pages.map(({ pathname }) => pathname).filter((path) => !LISTS.test(path));
+        const shown = paths.filter((path) => !isMoved(new URL(path, home).href)).toSorted();
+        for (const { path, content } of await indexed(dir, shown)) {
+          const file = fileURLToPath(new URL(`pagefind/${path}`, dir));
+          await mkdir(dirname(file), { recursive: true });
+          await writeFile(file, content);
+        }
+      },
+    },
+  };
+}
+
+async function indexed(dir: URL, paths: readonly string[]) {
+  const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: ['nav', 'svg', 'code'] });
+  if (!index) throw new Error(`The search index cannot be made: ${errors.join('; ')}`);
+  for (const path of paths) {
+    const html = await readFile(new URL(`${path}index.html`, dir), 'utf8');
+    const content = html.replace(CELL, ' <');
+    const { errors: found } = await index.addHTMLFile({ url: `/${path}`, content });
+    if (found.length > 0) throw new Error(`${path} cannot be indexed: ${found.join('; ')}`);
+  }
+  const { files } = await index.getFiles();
+  await close();
+  return files.filter(({ path }) => USED.test(path)).toSorted((a, b) => (a.path < b.path ? -1 : 1));
+}
