@@ -10,6 +10,7 @@ import type {
   Test,
 } from '../analysis/analysis.ts';
 import type { Claim } from '../analysis/claims.ts';
+import type { RetestPlan } from '../analysis/storage/retest-plan.ts';
 import type { Measure, Trial } from '../trial/trial.ts';
 import type { CreditRole } from './credit-role.ts';
 import type { ui } from './en/ui.ts';
@@ -101,6 +102,8 @@ export interface Words {
   readonly pooled: PooledWords;
   /** An outcome `storage`: its survival lines compared, then the half-life of each treatment or why there is none. */
   storageFindings(trial: Trial, analysis: Analysis, result: Result): readonly StorageFinding[];
+  /** When stored seed is tested again, what is left for it, and how it stands to the group's level. */
+  retest(trial: Trial, plan: RetestPlan, regenerateBelow: number | null): readonly string[];
   notices(trial: Trial, siteNotices: readonly string[]): readonly Notice[];
   /** Every notice, for the notices page. */
   allNotices(): readonly Notice[];

@@ -1,6 +1,13 @@
+import type { Analysis } from '../../src/analysis/analysis.ts';
+import { retestPlan } from '../../src/analysis/storage/retest-plan.ts';
 import type { Trial } from '../../src/trial/trial.ts';
 import { publishedAnalysis } from '../../src/wording/published-analysis.ts';
 import type { Words } from '../../src/wording/words.ts';
+
+function retested(words: Words, trial: Trial, analysis: Analysis): readonly string[] {
+  const plan = retestPlan(trial, analysis, 85);
+  return plan ? words.retest(trial, plan, 85) : [];
+}
 
 /** Every sentence, name and title that a language has for a trial, whatever page prints it. */
 export function everythingSaid(words: Words, trial: Trial): string[] {
@@ -31,6 +38,7 @@ export function everythingSaid(words: Words, trial: Trial): string[] {
     ...words.impression(trial, analysis).flatMap(({ impression, counts }) => [impression, counts]),
     ...words.moisture(trial, analysis),
     ...words.storageSeries(trial, analysis),
+    ...retested(words, trial, analysis),
     ...words.notices(trial, []).flatMap(({ title, sentences }) => [title, ...sentences]),
     ...words.methods(trial, analysis).flatMap(({ title, plain }) => [title, ...plain]),
   ];

@@ -1,4 +1,4 @@
-import { addYears } from './add-years.ts';
+import { addYears } from '../../trial/text/add-years.ts';
 import type { Block } from '../document.ts';
 import { sheetDocument } from './sheet-document.ts';
 import type { Sheet, SheetTrial } from './sheet.ts';

@@ -20,10 +20,11 @@ import { unitWord } from './unit-word.ts';
 /** A storage series: how its survival lines compare, then the half-life of each treatment or why there is none. */
 export function storageFindings(trial: Trial, analysis: Analysis, result: Result): readonly StorageFinding[] {
   const lots = [...new Set((result.storage ?? []).map(({ lot }) => lot))];
-  const soFar = trial.status === 'growing' ? 'So far: ' : '';
+  const soFar = trial.status === 'growing' ? 'So far, ' : '';
   return lots.flatMap((lot) => {
     const where = lots.length > 1 ? `${lotName(trial, lot)}: ` : '';
-    const open = (text: string) => `${soFar}${where}${sentence(text)}`;
+    const open = (text: string) =>
+      where === '' ? sentence(`${soFar}${text}`) : `${where}${soFar.toLowerCase()}${text}`;
     const found = storageCase(result, lot);
     const own = (result.storage ?? []).filter((line) => line.lot === lot);
     return [
@@ -53,7 +54,7 @@ function lineText(trial: Trial, result: Result, line: SurvivalLine): string {
   const to = upper === null || upper > last ? 'some time after the last test' : inUnit(say(upper), ` ${unit}`);
   const start = /^\d/.test(from) && !/^\d/.test(to) ? inUnit(from, ` ${unit}`) : from;
   const opened = `${counted(count, unitWord(trial, kind))} at ${counted(tests, 'test')}${first === 0 ? ' after the start' : ''}`;
-  return `By the line through the tests, half of the ${seed} still came up after ${inUnit(say(estimate), ` ${unit}`)} of storage (the data fit with ${start} to ${to}; ${opened}).${count <= tests ? ` With one ${unitWord(trial, kind)} at a test, this is a first look.` : ''}`;
+  return `by the line through the tests, half of the ${seed} still came up after ${inUnit(say(estimate), ` ${unit}`)} of storage (the data fit with ${start} to ${to}; ${opened}).${count <= tests ? ` With one ${unitWord(trial, kind)} at a test, this is a first look.` : ''}`;
 }
 
 function comparedLines(
@@ -73,20 +74,20 @@ function comparedLines(
   switch (found.case) {
     case 'no-line':
       return {
-        sentence: open('Which seed keeps longer is not compared: not every kind has a line through its tests.'),
+        sentence: open('which seed keeps longer is not compared: not every kind has a line through its tests.'),
         mark: cannot,
       };
     case 'one-jar':
       return {
         sentence: open(
-          `Cannot tell which seed keeps longer. Not every kind had two jars or packets, known to be stored apart, at each test, so the way of keeping cannot be told from the luck of one jar. ${ends} A first look, worth repeating with two or more of each at every test.`,
+          `it cannot be told which seed keeps longer. Not every kind had two jars or packets, known to be stored apart, at each test, so the way of keeping cannot be told from the luck of one jar. ${ends} A first look, worth repeating with two or more of each at every test.`,
         ),
         mark: cannot,
       };
     case 'not-shown':
       return {
         sentence: open(
-          `That one kind keeps longer than another could not be shown; that is not proof that they keep alike. ${ends}`,
+          `that one kind keeps longer than another could not be shown; that is not proof that they keep alike. ${ends}`,
         ),
         mark: settled,
       };
@@ -95,7 +96,7 @@ function comparedLines(
       if (found.ceiling === 'cause-unclear') {
         const what = found.case === 'slopes' ? 'fell at different speed' : 'did not run along one line';
         return {
-          sentence: open(`Germination of the kinds ${what}, but ${reasons}. What caused it cannot be told. ${ends}`),
+          sentence: open(`germination of the kinds ${what}, but ${reasons}. What caused it cannot be told. ${ends}`),
           mark: { words: 'cause unclear', shape: 'question' },
         };
       }
@@ -103,7 +104,7 @@ function comparedLines(
       if (found.case === 'apart') {
         return {
           sentence: open(
-            `Germination of the kinds ${perhaps}does not run along one line. That one falls faster than another could not be shown.${because} ${ends}`,
+            `germination of the kinds ${perhaps}does not run along one line. That one falls faster than another could not be shown.${because} ${ends}`,
           ),
           mark: { words: `${perhaps}apart, speed not settled`, shape: 'open' },
         };
@@ -111,14 +112,14 @@ function comparedLines(
       const { slower, faster } = found;
       if (slower === null || faster === null) {
         return {
-          sentence: open(`Germination of the kinds ${perhaps}did not all fall at the same speed.${because} ${ends}`),
+          sentence: open(`germination of the kinds ${perhaps}did not all fall at the same speed.${because} ${ends}`),
           mark: { words: `${perhaps}unlike in speed`, shape: 'open' },
         };
       }
       const isControl = trial.treatments.find(({ id }) => id === slower.treatment)?.control ?? false;
       return {
         sentence: open(
-          `Germination of ${labelled(trial, slower.treatment, 'seed')} ${perhaps}fell more slowly than that of ${labelled(trial, faster.treatment, 'seed')}.${because} ${ends}`,
+          `germination of ${labelled(trial, slower.treatment, 'seed')} ${perhaps}fell more slowly than that of ${labelled(trial, faster.treatment, 'seed')}.${because} ${ends}`,
         ),
         mark: { words: `${perhaps}fell ${isControl ? 'faster' : 'more slowly'}`, shape: isControl ? 'below' : 'above' },
       };

@@ -38,6 +38,7 @@ import { planChangeText } from './plan-change-text.ts';
 import { quantity } from './quantity.ts';
 import { range } from './range.ts';
 import { roleWords } from './role-words.ts';
+import { retest } from './retest.ts';
 import { say } from './say.ts';
 import { size } from './size.ts';
 import { storageFindings } from './storage-findings.ts';
@@ -85,6 +86,7 @@ export const words: Words = {
   impression,
   moisture,
   storageSeries,
+  retest,
   pooled,
   storageFindings,
   notices,

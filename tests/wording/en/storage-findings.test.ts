@@ -54,9 +54,9 @@ test('a doubt is named, a cause that cannot be told is not claimed', () => {
 test('the control keeps longer; the series goes on', () => {
   expect(said(storageTrial({ start, packet: slow, jar: fast }, { status: 'growing' }))).toMatchInlineSnapshot(`
     "
-    [below: fell faster] So far: Germination of Paper packet seed fell more slowly than that of Sealed jar seed. After 4 years came up: Paper packet seed 80 of 100 (70 to 87) and Sealed jar seed 28 of 100 (19 to 39).
-    So far: By the line through the tests, Paper packet seed has not yet fallen to half (94 of 100 at the start, 80 of 100 after 4 years). No half-life is given, for no forecast is made.
-    So far: By the line through the tests, half of the Sealed jar seed still came up after 3.0 years of storage (the data fit with 2.7 to 3.4 years; 6 batches at 3 tests after the start).
+    [below: fell faster] So far, germination of Paper packet seed fell more slowly than that of Sealed jar seed. After 4 years came up: Paper packet seed 80 of 100 (70 to 87) and Sealed jar seed 28 of 100 (19 to 39).
+    So far, by the line through the tests, Paper packet seed has not yet fallen to half (94 of 100 at the start, 80 of 100 after 4 years). No half-life is given, for no forecast is made.
+    So far, by the line through the tests, half of the Sealed jar seed still came up after 3.0 years of storage (the data fit with 2.7 to 3.4 years; 6 batches at 3 tests after the start).
     "
   `);
 });
@@ -86,7 +86,7 @@ test('one jar of a kind at a test cannot tell', () => {
   const one = { 1: [[44, 50]], 2: [[36, 50]], 4: [[14, 50]] } as const; // prettier-ignore
   expect(said(storageTrial({ start, packet: one, jar: slow }))).toMatchInlineSnapshot(`
     "
-    [question: cannot tell] Cannot tell which seed keeps longer. Not every kind had two jars or packets, known to be stored apart, at each test, so the way of keeping cannot be told from the luck of one jar. After 4 years came up: Paper packet seed 28 of 100 (17 to 42) and Sealed jar seed 80 of 100 (69 to 88). A first look, worth repeating with two or more of each at every test.
+    [question: cannot tell] It cannot be told which seed keeps longer. Not every kind had two jars or packets, known to be stored apart, at each test, so the way of keeping cannot be told from the luck of one jar. After 4 years came up: Paper packet seed 28 of 100 (17 to 42) and Sealed jar seed 80 of 100 (69 to 88). A first look, worth repeating with two or more of each at every test.
     By the line through the tests, half of the Paper packet seed still came up after 3.0 years of storage (the data fit with 2.5 to 3.7 years; 3 batches at 3 tests after the start). With one batch at a test, this is a first look.
     By the line through the tests, Sealed jar seed has not yet fallen to half (94 of 100 at the start, 80 of 100 after 4 years). No half-life is given, for no forecast is made.
     "
@@ -159,7 +159,7 @@ test('two lots are told one by one', () => {
   const counts = trial.counts.map((count) => ({ ...count, sowing: `o-${count.sowing}` }));
   const both = { ...trial, lots: [...trial.lots, makeLot('onion', 'onion')], sowings: [...trial.sowings, ...other], counts: [...trial.counts, ...counts] }; // prettier-ignore
   expect(said(both).split('\n')[1]).toMatchInlineSnapshot(
-    `"[above: fell more slowly] Leek: Germination of Sealed jar seed fell more slowly than that of Paper packet seed. After 4 years came up: Paper packet seed 28 of 100 (19 to 39) and Sealed jar seed 80 of 100 (70 to 87)."`,
+    `"[above: fell more slowly] Leek: germination of Sealed jar seed fell more slowly than that of Paper packet seed. After 4 years came up: Paper packet seed 28 of 100 (19 to 39) and Sealed jar seed 80 of 100 (70 to 87)."`,
   );
 });
 

@@ -11,5 +11,8 @@ export const storage = {
   'storage.common-slope': 'Eine Steigung für alle',
   'storage.common-line': 'Eine Linie für alle',
   'storage.noForecast': '{tests}; über die Zeit nach dem letzten wird nichts gesagt.',
+  'retest.title': 'Wieder prüfen',
+  'retest.note':
+    'Die Daten folgen aus dem Beginn der Lagerung und dem Plan. Es wird nichts vorausgesagt: Die Grenze wird an die letzte Prüfung gehalten.',
   'storage.testDate': 'Prüftermine: {number}',
 } as const;

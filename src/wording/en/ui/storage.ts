@@ -11,5 +11,8 @@ export const storage = {
   'storage.common-slope': 'One slope for all',
   'storage.common-line': 'One line for all',
   'storage.noForecast': '{tests}; nothing is said of the time after the last of them.',
+  'retest.title': 'Testing it again',
+  'retest.note':
+    'Dates follow from the start of storage and the plan. Nothing is forecast: the level is held against the last test.',
   'storage.testDate': 'Test dates: {number}',
 } as const;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { addYears } from '../../../src/print/sheets/add-years.ts';
+import { addYears } from '../../../src/trial/text/add-years.ts';
 
 test.each([
   ['2023-11-04', 0, '2023-11-04'],
