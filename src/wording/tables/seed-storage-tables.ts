@@ -64,7 +64,7 @@ export function dryingTable(words: Words): TextTable {
 export function afterTable(words: Words): TextTable {
   const lost = [1, 2, 3, 4, 5];
   return {
-    head: [words.ui['seedStorage.from'], ...lost.map((percent) => words.say('seedStorage.lost', { percent }))],
+    head: [words.ui['seedStorage.start'], ...lost.map((percent) => words.say('seedStorage.lost', { percent }))],
     rows: [6, 8, 10, 12, 14, 16].map((now) => [
       words.say('seedStorage.percent', { value: now }),
       ...lost.map((percent) => words.number(moistureAfter(now, 100, 100 - percent), 1)),

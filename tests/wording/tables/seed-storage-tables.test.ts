@@ -48,7 +48,7 @@ test('drying by mass, moisture afterwards, and what a scale allows', () => {
     16 % | 88.4 | 89.4 | 90.3 | 91.3 | 93.3"
   `);
   expect(shown(afterTable(en))).toMatchInlineSnapshot(`
-    "Moisture now | 1 % lost | 2 % lost | 3 % lost | 4 % lost | 5 % lost
+    "Moisture at the start | 1 % lost | 2 % lost | 3 % lost | 4 % lost | 5 % lost
     6 % | 5.1 | 4.1 | 3.1 | 2.1 | 1.1
     8 % | 7.1 | 6.1 | 5.2 | 4.2 | 3.2
     10 % | 9.1 | 8.2 | 7.2 | 6.3 | 5.3

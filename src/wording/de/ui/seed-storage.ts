@@ -27,6 +27,7 @@ export const seedStorage = {
     'Wasser geht, Trockenmasse bleibt. Wiegen Sie das Saatgut, kennen Sie seine Feuchte jetzt, und trocknen Sie, bis die Waage diese Masse zeigt.',
   'seedStorage.dryingCaption': 'Gramm, auf die 100 g Saatgut kommen müssen',
   'seedStorage.from': 'Feuchte jetzt',
+  'seedStorage.start': 'Feuchte am Anfang',
   'seedStorage.toMoisture': 'auf {percent} %',
   'seedStorage.percent': '{value} %',
   'seedStorage.dryingFormula': 'Gewünschte Masse = Masse jetzt × (100 − Feuchte jetzt) / (100 − gewünschte Feuchte).',

@@ -26,6 +26,7 @@ export const seedStorage = {
     'Water goes, dry matter stays. Weigh the seed, know its moisture now, and dry until the scale shows this mass.',
   'seedStorage.dryingCaption': 'Grams that 100 g of seed must come down to',
   'seedStorage.from': 'Moisture now',
+  'seedStorage.start': 'Moisture at the start',
   'seedStorage.toMoisture': 'to {percent} %',
   'seedStorage.percent': '{value} %',
   'seedStorage.dryingFormula': 'Mass wanted = mass now × (100 − moisture now) / (100 − moisture wanted).',
