@@ -1,4 +1,4 @@
-import gammainc from '@stdlib/math-base-special-gammainc';
+import { incompleteGamma } from './incomplete-gamma.ts';
 
 /**
  * Chi-square distribution, lower tail P(X² ≤ x).
@@ -7,20 +7,20 @@ import gammainc from '@stdlib/math-base-special-gammainc';
  * @param df degrees of freedom, above 0
  * @throws {RangeError} outside those
  *
- * Source: incomplete gamma function of @stdlib. Checked against: R `pchisq`.
+ * Checked against: R `pchisq`.
  */
 export function chiSquareCdf(x: number, df: number): number {
-  return tail(x, df, false);
+  return tail(x, df, 'lower');
 }
 
 /** Upper tail P(X² > x), to full relative precision however small. */
 export function chiSquareUpper(x: number, df: number): number {
-  return tail(x, df, true);
+  return tail(x, df, 'upper');
 }
 
-function tail(x: number, df: number, upper: boolean): number {
+function tail(x: number, df: number, which: 'lower' | 'upper'): number {
   if (!(x >= 0 && df > 0 && df < Infinity)) {
     throw new RangeError(`chi-square needs 0 or more and degrees of freedom above 0, got ${x} on ${df}`);
   }
-  return x === Infinity ? Number(upper === false) : gammainc(x / 2, df / 2, true, upper);
+  return incompleteGamma(df / 2, x / 2, which);
 }

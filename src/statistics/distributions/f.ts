@@ -1,5 +1,5 @@
-import beta from '@stdlib/stats-base-dists-beta';
-import f from '@stdlib/stats-base-dists-f';
+import { betaKernel } from './beta-kernel.ts';
+import { incompleteBeta } from './incomplete-beta.ts';
 
 /**
  * F distribution, upper tail P(F > x), to full relative precision however small.
@@ -9,7 +9,7 @@ import f from '@stdlib/stats-base-dists-f';
  * @param df2 of the denominator, above 0
  * @throws {RangeError} outside those
  *
- * Source: incomplete beta function of @stdlib. Checked against: R `pf(x, df1, df2, lower.tail = FALSE)`.
+ * Checked against: R `pf(x, df1, df2, lower.tail = FALSE)`.
  */
 export function fUpper(x: number, df1: number, df2: number): number {
   if (!(x >= 0 && isDf(df1) && isDf(df2))) {
@@ -19,8 +19,8 @@ export function fUpper(x: number, df1: number, df2: number): number {
 }
 
 /**
- * The x with P(F ≤ x) = p. Newton steps in logarithms polish the quantile of @stdlib, which is off by
- * 1e-8 where p is small.
+ * The x with P(F ≤ x) = p. Newton steps in logarithms of both: log P is concave in log x, so that from the second step
+ * on they near the root from below, from wherever they start.
  *
  * @param p strictly between 0 and 1
  * @throws {RangeError} outside that, or when a df is not above 0
@@ -33,10 +33,11 @@ export function fQuantile(p: number, df1: number, df2: number): number {
   }
   if (p > 0.5) return 1 / fQuantile(1 - p, df2, df1);
 
-  let x = f.quantile(p, df1, df2);
-  for (let round = 0; round < 50; round++) {
+  let x = 1;
+  for (let round = 0; round < 100; round++) {
     const tail = lower(x, df1, df2);
-    const step = (Math.log(tail / p) * tail) / (x * f.pdf(x, df1, df2)); // of log x
+    const density = betaKernel(...shares(x, df1, df2), df1 / 2, df2 / 2); // of log x
+    const step = (Math.log(tail / p) * tail) / density;
     x *= Math.exp(-step);
     if (Math.abs(step) <= 1e-14) break;
   }
@@ -44,4 +45,5 @@ export function fQuantile(p: number, df1: number, df2: number): number {
 }
 
 const isDf = (df: number) => df > 0 && df < Infinity;
-const lower = (x: number, df1: number, df2: number) => beta.cdf((df1 * x) / (df2 + df1 * x), df1 / 2, df2 / 2);
+const lower = (x: number, df1: number, df2: number) => incompleteBeta(...shares(x, df1, df2), df1 / 2, df2 / 2);
+const shares = (x: number, df1: number, df2: number) => [(df1 * x) / (df2 + df1 * x), df2 / (df2 + df1 * x)] as const;

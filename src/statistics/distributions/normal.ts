@@ -1,4 +1,4 @@
-import normal from '@stdlib/stats-base-dists-normal';
+import erfc from '@stdlib/math-base-special-erfc';
 
 /**
  * Standard normal distribution: lower tail P(Z ≤ x).
@@ -9,7 +9,7 @@ import normal from '@stdlib/stats-base-dists-normal';
  */
 export function normalCdf(x: number): number {
   if (Number.isNaN(x)) throw new RangeError(`normalCdf needs a number, got ${x}`);
-  return x > 8.3 ? 1 : normal.cdf(x, 0, 1); // beyond, 1 is the nearest double
+  return erfc(-x / Math.SQRT2) / 2;
 }
 
 /** Upper tail P(Z > x), to full relative precision where `1 - cdf` would lose it. */
@@ -18,8 +18,8 @@ export function normalUpper(x: number): number {
 }
 
 /**
- * The x with P(Z ≤ x) = p. Newton steps on the logarithm of the tail probability, because the quantile
- * of @stdlib loses digits below 1e-10 and is infinite below 1e-16.
+ * The x with P(Z ≤ x) = p. Newton steps on the logarithm of the tail probability, which is concave: from the second
+ * step on they near the root from one side.
  *
  * @param p strictly between 0 and 1
  * @throws {RangeError} outside that
@@ -28,14 +28,15 @@ export function normalUpper(x: number): number {
  */
 export function normalQuantile(p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`normalQuantile needs a probability between 0 and 1, got ${p}`);
-  if (p > 0.5) return -normalQuantile(1 - p);
+  if (p >= 0.5) return p === 0.5 ? 0 : -normalQuantile(1 - p);
 
-  let x = p > 1e-8 ? normal.quantile(p, 0, 1) : -Math.sqrt(-2 * Math.log(p));
-  for (let round = 0; round < 20; round++) {
+  let x = -Math.sqrt(-2 * Math.log(p));
+  for (let round = 0; round < 50; round++) {
     const tail = normalCdf(x);
-    const step = (Math.log(tail / p) * tail) / normal.pdf(x, 0, 1);
+    const density = Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+    const step = (Math.log(tail / p) * tail) / density;
     x -= step;
-    if (Math.abs(step) <= 1e-14 * Math.abs(x)) break;
+    if (Math.abs(step) <= 1e-14 * Math.abs(x) + 1e-16) break;
   }
   return x;
 }
