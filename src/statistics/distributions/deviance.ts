@@ -13,10 +13,9 @@ export function deviance(x: number, mean: number): number {
   const share = gap / (x + mean);
   let term = 2 * x * share;
   let sum = gap * share;
-  for (let odd = 3; ; odd += 2) {
+  for (let odd = 3; odd < 25; odd += 2) {
     term *= share * share;
-    const next = sum + term / odd;
-    if (next === sum) return sum;
-    sum = next;
+    sum += term / odd;
   }
+  return sum;
 }

@@ -1,4 +1,3 @@
-import normal from '@stdlib/stats-base-dists-normal';
 import { checkCounted, type Counted } from '../counted.ts';
 import { normalCdf, normalQuantile, normalUpper } from '../distributions/normal.ts';
 import { inverseSymmetric } from './inverse-symmetric.ts';
@@ -90,7 +89,7 @@ function reweighted(rows: readonly ProbitRow[], coefficients: readonly number[])
   const pieces = rows.map((row) => {
     const eta = predictor(row, coefficients);
     const { share, rest } = sharesAt(eta);
-    const density = normal.pdf(eta, 0, 1);
+    const density = Math.exp((-eta * eta) / 2) / Math.sqrt(2 * Math.PI);
     const observed = row.count / row.seeds;
     return { working: eta + (observed - share) / density, weight: (row.seeds * density ** 2) / (share * rest) };
   });
