@@ -1,28 +1,58 @@
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
 import { basename } from 'node:path';
 import sharp from 'sharp';
+import { buildKeeper } from './kept/build-keeper.ts';
 
-const WIDEST = 1280;
+const WIDTHS = [640, 1280] as const;
+const FORMATS = ['avif', 'webp'] as const;
 
-export interface PublishedPhoto {
+export type PhotoFormat = (typeof FORMATS)[number];
+
+export interface PublishedFilePhoto {
   /** Name under `/trials/<id>/photos/`. */
   readonly name: string;
-  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly format: PhotoFormat;
   readonly width: number;
   readonly height: number;
+  readonly bytes: Uint8Array<ArrayBuffer>;
 }
 
 /**
- * A picture as it is published: encoded anew without the place, time and camera that phones write into
- * it, turned upright, at most 1280 pixels wide.
+ * A picture as it is published: encoded anew in two formats and at most two widths, without the place, time and camera
+ * that phones write into it, turned upright, at most 1280 pixels wide. Kept between builds.
  *
- * @param path of the picture as taken
+ * @param path  of the picture as taken
+ * @param ratio width over height to which it is cut, from its middle; null: whole
+ * @returns from narrow to wide, format by format
  * @throws {Error} where the file is no picture that can be read
  */
-export async function publishedPhoto(path: string): Promise<PublishedPhoto> {
-  const { data, info } = await sharp(path)
-    .autoOrient()
-    .resize({ width: WIDEST, withoutEnlargement: true })
-    .webp({ quality: 76 })
-    .toBuffer({ resolveWithObject: true });
-  return { name: `${basename(path)}.webp`, bytes: new Uint8Array(data), width: info.width, height: info.height };
+export async function publishedPhoto(
+  path: string,
+  ratio: number | null = null,
+): Promise<readonly PublishedFilePhoto[]> {
+  const original = await readFile(path);
+  const digest = createHash('sha256').update(original).digest('hex');
+  const { autoOrient } = await sharp(original).metadata();
+  const shape = ratio ?? autoOrient.width / autoOrient.height;
+  const widest = Math.min(autoOrient.width, Math.round(autoOrient.height * shape));
+  const widths = [...WIDTHS.filter((width) => width < widest), Math.min(widest, WIDTHS[1])];
+
+  const wanted = FORMATS.flatMap((format) => [...new Set(widths)].map((width) => ({ format, width })));
+  return Promise.all(
+    wanted.map(async ({ format, width }) => {
+      const height = Math.max(1, Math.round(width / shape));
+      const made = await buildKeeper().bytes('photo', `${digest} ${width} ${height} ${format}`, () =>
+        encoded(original, width, height, format),
+      );
+      const cut = ratio === null ? '' : '.alike';
+      return { name: `${basename(path)}${cut}.${width}.${format}`, format, width, height, bytes: new Uint8Array(made) };
+    }),
+  );
+}
+
+/** sharp writes no metadata unless asked to, and colours as sRGB. */
+async function encoded(original: Buffer, width: number, height: number, format: PhotoFormat): Promise<Uint8Array> {
+  const picture = sharp(original).autoOrient().resize({ width, height, fit: 'cover' });
+  return (format === 'avif' ? picture.avif({ quality: 50, effort: 3 }) : picture.webp({ quality: 76 })).toBuffer();
 }

@@ -7,6 +7,7 @@ import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE, type ReadSite } from '../trial/read-site.ts';
 import { readTrial } from '../trial/read-trial.ts';
 import type { Trial } from '../trial/trial.ts';
+import { checkPictures } from './check-pictures.ts';
 import { checkTexts } from './prose/check-texts.ts';
 import { readFolder } from './read-folder.ts';
 import { readSiteFolder } from './read-site-folder.ts';
@@ -45,6 +46,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
   }
 
   const files = await readFolder(absolute, ['photos', 'sheets'], isRead, problems);
+  await checkPictures(absolute, files.keys(), problems);
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
   const { trial, problems: found } = readTrial({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');

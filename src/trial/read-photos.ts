@@ -1,5 +1,6 @@
 import type { FolderProblems } from './folder-problems.ts';
 import { WHOLE_FILE } from './file-problems.ts';
+import type { Refusal } from './refusal.ts';
 import { captionsFile } from './schema/captions.ts';
 import type { SowingNames } from './tables/sowing-names.ts';
 import { dateRefusal } from './text/date-refusal.ts';
@@ -11,7 +12,16 @@ import type { Photo } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
 import { readYaml } from './yaml/read-yaml.ts';
 
-const PICTURE = /\.(jpe?g|png|webp)$/i;
+/** Kinds that are published. */
+export const PICTURE = /\.(jpe?g|png|webp)$/i;
+
+/** What a phone's own picture format is answered with. */
+export const HEIC: Refusal = {
+  rule: 'heic',
+  message: 'this is a HEIC picture, which few browsers show; it cannot be published',
+  remedy:
+    'Save it as JPEG. Most phones take JPEG in place of HEIC once their camera is set to the more compatible format.',
+};
 
 /**
  * Pictures of the trial: `photos/<day or date>-<sowing or anything>.jpg`, with captions where given. Only
@@ -27,6 +37,10 @@ export function readPhotos(
   const pictures = inFolder.filter((name) => PICTURE.test(name));
   for (const name of inFolder) {
     if (PICTURE.test(name) || name === 'photos/captions.yaml' || name.includes('/.')) continue;
+    if (/\.(heic|heif|hif)$/i.test(name)) {
+      problems.in(name).error(WHOLE_FILE, HEIC);
+      continue;
+    }
     problems.in(name).warning(WHOLE_FILE, {
       rule: 'not-a-picture',
       message: 'this is no picture that a browser shows; it is not published',
@@ -77,6 +91,18 @@ function readCaptions(
     if (yaml && sowing !== undefined && names && names.idOf(sowing) === undefined) {
       report.error(yaml.place([name, 'sowing']), unknownName('sowing', sowing, 'sowings.csv', names.names));
     }
+  }
+  for (const picture of pictures) {
+    const name = picture.slice('photos/'.length);
+    const given = Object.hasOwn(captions, name);
+    if (given && captions[name]?.alt !== undefined) continue;
+    // Where there are captions, the warning stands at the picture's own, or at the file that lacks one.
+    const place = yaml ? yaml.place(given ? [name] : []) : WHOLE_FILE;
+    problems.in(yaml ? 'photos/captions.yaml' : picture).warning(place, {
+      rule: 'alt-missing',
+      message: `the picture ${shown(name)} has no text for readers who cannot see it`,
+      remedy: `Say in a sentence what it shows, in photos/captions.yaml: under "${name}:", the line "alt: …".`,
+    });
   }
   return captions;
 }

@@ -1,5 +1,6 @@
 import { mkdir, symlink, truncate, writeFile } from 'node:fs/promises';
 import { join, relative } from 'node:path';
+import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { readContent } from '../../src/files/read-content.ts';
 import { readPublishable } from '../../src/files/read-publishable.ts';
@@ -83,9 +84,14 @@ test('no more of a file is read than may be in it', async () => {
   expect(leek?.files.get('counts.csv')?.length).toBe(20_000_001);
 });
 
+const PICTURE = await sharp({ create: { width: 4, height: 3, channels: 3, background: '#684' } })
+  .jpeg()
+  .toBuffer();
+
 test('pictures are listed, not read; other folders and files are named', async () => {
   const folder = await temporaryContent({
-    'trials/leek/photos/8-s01.jpg': 'not really a picture',
+    'trials/leek/photos/8-s01.jpg': PICTURE,
+    'trials/leek/photos/captions.yaml': '8-s01.jpg: { alt: A tray. }\n',
     'trials/leek/sheets/counting.pdf': 'x',
     'trials/leek/raw/scan.txt': 'x',
     'trials/note.txt': 'x',

@@ -213,12 +213,13 @@ test('deviations, events and events.csv in one list, by sowing id', () => {
 });
 
 test('pictures: day, date and sowing from the name, captions from captions.yaml', () => {
-  const trial = readGood({
+  const files = {
     'photos/8-s01.jpg': '',
     'photos/2026-04-06-bench.JPG': '',
     'photos/overview.png': '',
     'photos/captions.yaml': 'overview.png: { caption: All trays, alt: Four trays on a bench, sowing: s02, day: 5 }\n',
-  });
+  };
+  const trial = readGood(files, ['warning alt-missing', 'warning alt-missing']);
   expect(trial.photos).toEqual([
     { file: 'photos/2026-04-06-bench.JPG', caption: null, alt: null, sowing: null, day: 2 },
     { file: 'photos/8-s01.jpg', caption: null, alt: null, sowing: 's01', day: 8 },
@@ -238,11 +239,8 @@ test('a plan with its digest is accepted; the copy keeps numbers as numbers', ()
 });
 
 test('inputs are the raw data files, sorted by name, with their digests', () => {
-  const trial = readGood({
-    'people.yaml': 'mara: { name: Mara Example }\n',
-    'report.mdx': 'Hello',
-    'photos/1.jpg': '',
-  });
+  const files = { 'people.yaml': 'mara: { name: Mara Example }\n', 'report.mdx': 'Hello', 'photos/1.jpg': '' };
+  const trial = readGood(files, ['warning alt-missing']);
   expect(trial.inputs.map(({ file }) => file)).toEqual(['counts.csv', 'people.yaml', 'sowings.csv', 'trial.yaml']);
   const bytes = new TextEncoder().encode(YAML);
   expect(trial.inputs.at(-1)).toEqual({ file: 'trial.yaml', sha256: sha256Hex(bytes), bytes: bytes.length });

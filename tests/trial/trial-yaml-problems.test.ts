@@ -361,9 +361,11 @@ test('files that nothing reads', () => {
       warning: Should it be named "counts.csv"?
     trials/leek/counts.xlsx: nothing reads a file of this name
       warning: Should it be named "counts.csv"?
-    trials/leek/photos/8-s01.heic: this is no picture that a browser shows; it is not published
-      warning: Save pictures as JPEG, PNG or WebP.
+    trials/leek/photos/8-s01.heic: this is a HEIC picture, which few browsers show; it cannot be published
+      error: Save it as JPEG. Most phones take JPEG in place of HEIC once their camera is set to the more compatible format.
     trials/leek/photos/captions.yaml:1:1 9-s01.jpg: there is no picture "9-s01.jpg" in photos/
-      warning: Did you mean "8-s01.jpg"?"
+      warning: Did you mean "8-s01.jpg"?
+    trials/leek/photos/captions.yaml:1:1: the picture "8-s01.jpg" has no text for readers who cannot see it
+      warning: Say in a sentence what it shows, in photos/captions.yaml: under "8-s01.jpg:", the line "alt: …"."
   `);
 });

@@ -26,6 +26,7 @@ export const report = {
   'report.result': 'Ergebnis',
   'report.otherOutcomes': 'Außerdem gemessen',
   'report.photos': 'Bilder nach Tagen',
+  'report.photoWhole': 'Das ganze Bild',
   'report.photoDay': 'Tag {day}',
   'report.map': 'Was wo stand',
   'report.cannotTell': 'Was dieser Versuch nicht sagen kann',

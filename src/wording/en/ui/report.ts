@@ -24,6 +24,7 @@ export const report = {
   'report.result': 'Result',
   'report.otherOutcomes': 'Also measured',
   'report.photos': 'Pictures by day',
+  'report.photoWhole': 'The whole picture',
   'report.photoDay': 'Day {day}',
   'report.map': 'Where each tray stood',
   'report.cannotTell': 'What this trial cannot tell',

@@ -1,20 +1,17 @@
-import { join } from 'node:path';
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { publishedPhoto } from '../../../../files/published-photo.ts';
-import { trialFolder } from '../../../../files/trial-folder.ts';
+import { shownPhotos } from '../../../../files/shown-photos.ts';
 
 export const getStaticPaths = (async () => {
   const trials = await getCollection('trials');
-  const photos = trials.flatMap(({ id, data: { trial } }) =>
-    trial.photos.map(async ({ file }) => {
-      const { name, bytes } = await publishedPhoto(join(trialFolder(id), file));
-      return { params: { trial: id, file: name }, props: { bytes } };
-    }),
-  );
-  return Promise.all(photos);
+  const paths = trials.map(async ({ id, data: { trial } }) => {
+    const photos = (await shownPhotos(trial)).flatMap(({ groups }) => groups.flat());
+    const files = new Set(photos.flatMap((photo) => [...photo.files, ...photo.whole]));
+    return [...files].map(({ name, format, bytes }) => ({ params: { trial: id, file: name }, props: { format, bytes } })); // prettier-ignore
+  });
+  return (await Promise.all(paths)).flat();
 }) satisfies GetStaticPaths;
 
 /** A picture of a trial without its metadata. */
-export const GET: APIRoute<{ bytes: Uint8Array<ArrayBuffer> }> = ({ props }) =>
-  new Response(props.bytes, { headers: { 'content-type': 'image/webp' } });
+export const GET: APIRoute<{ format: string; bytes: Uint8Array<ArrayBuffer> }> = ({ props }) =>
+  new Response(props.bytes, { headers: { 'content-type': `image/${props.format}` } });
