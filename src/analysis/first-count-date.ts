@@ -10,13 +10,13 @@ import type { Trial } from '../trial/trial.ts';
 export function firstCountDate(trial: Trial): string | null {
   const sownOf = new Map(trial.sowings.map(({ id, sown }) => [id, sown]));
   const firstDays = new Map<string, number>(); // by day 0, of which there are few
-  const looks = [
-    ...trial.counts.filter(({ germinated, day }) => germinated !== null && day > 0),
-    ...trial.measurements.filter(({ values }) => Object.values(values).some((value) => value !== null)),
-  ];
-  for (const { sowing, day } of looks) {
+  const look = (sowing: string, day: number, isLook: () => boolean) => {
     const sown = sownOf.get(sowing) ?? trial.sown;
-    if (sown !== null) firstDays.set(sown, Math.min(day, firstDays.get(sown) ?? Infinity));
+    if (sown !== null && day < (firstDays.get(sown) ?? Infinity) && isLook()) firstDays.set(sown, day);
+  };
+  for (const { sowing, day, germinated } of trial.counts) look(sowing, day, () => germinated !== null && day > 0);
+  for (const { sowing, day, values } of trial.measurements) {
+    look(sowing, day, () => Object.values(values).some((value) => value !== null));
   }
   const looked = [...firstDays].map(([sown, day]) => addDays(sown, day));
   const weighed = trial.weighings.filter(({ stage }) => stage !== 'before').map(({ date }) => date ?? trial.sown);

@@ -1,5 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
+import { buildKeeper } from '../files/kept/build-keeper.ts';
 import { digestPdf } from '../print/digest/digest-pdf.ts';
 import { seasonOf } from '../print/digest/season-of.ts';
 import { currentSite } from '../report/current-site.ts';
@@ -18,8 +19,12 @@ export const GET: APIRoute = async ({ params, site: published }) => {
     .filter(({ trial }) => seasonOf(trial) === params.year)
     .map(({ trial, analysis }) => {
       const address = new URL(href(`/trials/${trial.id}/`), published ?? site.base).href;
-      return { trial, analysis, site, words, address };
+      return { trial, analysis, site, address };
     });
-  const { bytes } = digestPdf(params.year ?? '', abouts, site, words);
-  return new Response(bytes, { headers: { 'content-type': 'application/pdf' } });
+  const year = params.year ?? '';
+  const bytes = await buildKeeper().bytes('digest', JSON.stringify([year, abouts]), async () => {
+    const told = abouts.map((about) => ({ ...about, words }));
+    return digestPdf(year, told, site, words).bytes;
+  });
+  return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
 };

@@ -41,7 +41,7 @@ export interface Words {
   list(items: readonly string[]): string;
   /** "3 trials", "1 trial". */
   counted(count: number, thing: Thing): string;
-  /** A difference with its direction: "12 more per 100", "1.2 days earlier", "3 mm shorter", "no difference". */
+  /** A difference with its direction: "12 more per 100", "1.2 days earlier", "3 mm shorter", "0 per 100". */
   difference(value: number | null, result: Result): string;
   /** The size of such a difference, without a direction: "10 per 100", "8 mm", "1 day". */
   size(value: number, result: Result): string;

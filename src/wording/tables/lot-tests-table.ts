@@ -16,7 +16,7 @@ export function lotTestsTable(words: Words, tests: readonly LotTest[]): TextTabl
       ui['list.sown'],
       ...(several ? [ui['list.trial']] : []),
       ui['table.treatment'],
-      ...(isSeries ? [ui['chart.stored']] : []),
+      ...(isSeries ? [words.say('chart.stored', { unit: words.unitName('years') })] : []),
       ui['table.count'],
       ui['table.share'],
       ui['table.interval'],

@@ -1,5 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
+import { buildKeeper } from '../../../files/kept/build-keeper.ts';
 import { pngOf } from '../../../print/preview/png-of.ts';
 import { previewCard } from '../../../print/preview/preview-card.ts';
 import { trialPreview } from '../../../print/preview/trial-preview.ts';
@@ -11,6 +12,7 @@ export const getStaticPaths = (async () =>
 /** What is shown where the report is shared. */
 export const GET: APIRoute = async ({ params }) => {
   const { trial, analysis, site, words } = await currentTrial(params);
-  const bytes = pngOf(previewCard(trialPreview(trial, analysis, site, words)));
-  return new Response(bytes, { headers: { 'content-type': 'image/png' } });
+  const card = previewCard(trialPreview(trial, analysis, site, words));
+  const bytes = await buildKeeper().bytes('preview', card, async () => pngOf(card));
+  return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'image/png' } });
 };

@@ -44,6 +44,7 @@ export const forms: TermForms = {
   f: { exact: 'F' },
   t: { exact: 't' },
   unit: { any: 'einheit(?:en)?' },
+  'survival-line': { any: 'überlebenslinien?' },
   'half-life': { any: 'halbwertszeit(?:en)?' },
   'spread-time': { exact: 'T75' },
   t50: { exact: 'T50' },

@@ -45,6 +45,7 @@ export const forms: TermForms = {
   t: { exact: 't' },
   unit: { any: 'units?' },
   // the bench
+  'survival-line': { any: 'survival lines?' },
   'half-life': { any: 'half-(?:life|lives)' },
   'spread-time': { exact: 'T75' },
   t50: { exact: 'T50' },

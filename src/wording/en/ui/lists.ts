@@ -2,7 +2,7 @@
 export const lists = {
   'list.filterMeasure': 'Measured',
   'list.equal':
-    'A trial that found no difference, or cannot tell, stands here like any other: newest first, whatever was found.',
+    'A trial that showed no difference, or cannot tell, stands here like any other: newest first, whatever was found.',
 
   'by.crop': 'Trials by crop',
   'by.treatment': 'Trials by treatment',
