@@ -33,7 +33,7 @@ test.each([
   [3.4567, 'g', null, '3,46 g'],
   [0.01234, 'g', null, '0,0123 g'],
   [8.12, '% wet basis', null, '8,1 %'],
-  [2, 'years', null, '2,0 Jahre'],
+  [2, 'years', null, '2 Jahre'],
   [4.24, 'percentage points', null, '4,2 Punkte'],
   [12.14, 'seeds per day per 100 sown', null, '12,1 Samen je Tag von 100 gesäten'],
   [12, '', null, '12,0'],

@@ -159,11 +159,6 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Wo der wahre Unterschied an einem weiteren Ort liegen mag; breiter als das Intervall für das Mittel aller Versuche.',
   ],
   [
-    'probit',
-    'Probit',
-    'Eine Skala, auf der der Anteil, der noch aufgeht, geradlinig fällt, während gelagertes Saatgut altert.',
-  ],
-  [
     'q',
     'Q',
     'Eine Prüfgröße: wie weit Versuche von ihrem gemeinsamen Ergebnis liegen, gegen den Zufall jedes einzelnen.',

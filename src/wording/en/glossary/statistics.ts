@@ -138,7 +138,6 @@ export const statistics: readonly (readonly [id: string, term: string, meaning: 
     'Prediction interval',
     'Where the true difference on one more bench may lie; wider than the interval of the mean of all trials.',
   ],
-  ['probit', 'Probit', 'A scale on which the share that still comes up falls in a straight line as stored seed ages.'],
   ['q', 'Q', 'A test figure: how far trials lie from their common result, against the luck of each.'],
   [
     'score-test',
