@@ -13,7 +13,15 @@ const plain = (cells: readonly string[] = []) => cells.map((cell) => cell.replac
 test('one series on one day needs neither trial nor day in its rows', () => {
   const series = tests.filter(({ trial }) => trial.id === 'series');
   const { head, rows } = lotTestsTable(words, series);
-  expect(head).toEqual(['Sown', 'Treatment', 'Time in storage (years)', 'Came up of sown', 'Share (%)', '95 % interval', 'Units']);
+  expect(head).toEqual([
+    'Sown',
+    'Treatment',
+    'Time in storage (years)',
+    'Came up of sown',
+    'Share (%)',
+    '95 % interval',
+    'Units',
+  ]);
   expect(plain(rows[3])).toEqual(['4 November 2024', 'Fridge', '1', '186 of 200', '93.0', '84.0 to 100.0', '4 trays']);
   expect(lotTestsCaption(words, series)).toBe('Every test of this lot, counted on day 14');
 });
