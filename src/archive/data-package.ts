@@ -1,21 +1,5 @@
 import type { Person, Site, Trial } from '../trial/trial.ts';
-import type { Column, Table } from './table.ts';
-
-export interface PackagedFile {
-  readonly name: string;
-  readonly bytes: Uint8Array;
-  /** Lower-case hexadecimal. */
-  readonly sha256: string;
-  /** The table in it; null for raw files and other kinds. */
-  readonly table: Table | null;
-}
-
-const MEDIA: Readonly<Record<string, string>> = {
-  csv: 'text/csv',
-  json: 'application/json',
-  yaml: 'application/yaml',
-  R: 'text/x-r',
-};
+import { packageResource, type PackagedFile } from './package-resource.ts';
 
 /**
  * The descriptor of the data folder, datapackage.json, by the Data Package standard 2.0
@@ -36,7 +20,7 @@ export function dataPackage(trial: Trial, site: Site, address: string, files: re
     licenses: [{ name: trial.licence ?? site.licence }],
     contributors: trial.authors.map(contributor),
     keywords: [...new Set(trial.lots.flatMap(({ crop, species }) => [crop, species]))],
-    resources: files.map(resource),
+    resources: files.map(packageResource),
   };
   return `${JSON.stringify(descriptor, null, 2)}\n`;
 }
@@ -45,26 +29,3 @@ function contributor({ name, affiliation, orcid, url }: Person) {
   const path = orcid === null ? url : `https://orcid.org/${orcid.replace(/^https?:\/\/orcid\.org\//, '')}`;
   return { title: name, ...(path && { path }), ...(affiliation && { organization: affiliation }), roles: ['creator'] };
 }
-
-function resource({ name, bytes, sha256, table }: PackagedFile) {
-  const format = name.split('.').at(-1) ?? '';
-  const mediatype = MEDIA[format];
-  return {
-    name: name.toLowerCase(),
-    path: name,
-    ...(table && { type: 'table', title: table.title }),
-    format: format.toLowerCase(),
-    ...(mediatype && { mediatype }),
-    ...(table && { encoding: 'utf-8' }),
-    bytes: bytes.length,
-    hash: `sha256:${sha256}`,
-    ...(table && { schema: { fields: table.columns.map(field), missingValues: [''] } }),
-  };
-}
-
-const field = ({ name, type, unit, meaning }: Column) => ({
-  name,
-  type,
-  description: meaning,
-  ...(unit !== null && { 'fairsown:unit': unit }),
-});

@@ -1,14 +1,19 @@
-import type { Difference } from './differences.ts';
+import type { Comparison, Range, Result } from '../analysis/analysis.ts';
 import { niceScale, type Scale } from './nice-scale.ts';
 
 /** An interval may reach this many times further than the typical one before it is cut off with an arrow. */
 const FAR = 2.5;
 
+interface Row {
+  readonly result: Pick<Result, 'matters'>;
+  readonly comparison: Pick<Comparison, 'estimate'> & { readonly interval: Range | null };
+}
+
 /**
  * The axis of differences: takes in zero, every difference and margin, and the intervals, except that one which reaches much further
  * than the others (two trays that happened to agree give such) does not press the others flat: it is cut off with an arrow.
  */
-export function differenceScale(rows: readonly Difference[]): Scale {
+export function differenceScale(rows: readonly Row[]): Scale {
   const always = [0];
   const limits: number[] = [];
   const reaches: number[] = [];

@@ -14,7 +14,7 @@ export function questionText(words: Words, question: Question, pooled: Pooled): 
   const rows = pooled.trials.map((trial, index) => {
     const row = said.trials[index];
     const weight =
-      trial.weight === null ? '' : `; ${ui['question.weight'].toLowerCase()} ${words.quantity(trial.weight, '%')}`;
+      trial.weight === null ? '' : `; ${ui['question.weight'].toLowerCase()} ${words.quantity(trial.weight, '%', 100)}`;
     return [
       ...wrapped(`${trial.title} (${trial.trial})`, WIDTH - 2).split('\n').map((line) => `  ${line}`),
       ...wrapped(`${row?.difference} (${row?.range}): ${row?.finding}${weight}`, WIDTH - 4).split('\n').map((line) => `    ${line}`),

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { stringify } from 'yaml';
@@ -22,6 +21,7 @@ import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { wordsFor } from '../wording/words-for.ts';
 import { analysisJson } from './analysis-json.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
+import { madeFile } from './made-file.ts';
 import { peopleNamed } from './people-named.ts';
 
 /** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
@@ -98,10 +98,10 @@ function kitZip(kit: ReadonlyMap<string, string>): Uint8Array {
   return zipOf('repeat-kit', [...kit].map(([name, text]) => ({ name, bytes: encoder.encode(text) }))); // prettier-ignore
 }
 
-function made(name: string, content: string | Uint8Array, table: Table | null = null): PublishedFile {
-  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
-  return { name, bytes, sha256: createHash('sha256').update(bytes).digest('hex'), kind: 'made', table };
-}
+const made = (name: string, content: string | Uint8Array, table: Table | null = null): PublishedFile => ({
+  ...madeFile(name, content, table),
+  kind: 'made',
+});
 
 const lotYaml = ({ id, seedsPerGram, ...lot }: Lot) => [id, given({ ...lot, seeds_per_gram: seedsPerGram })] as const;
 const personYaml = ({ id, ...person }: Person) => [id, given(person)] as const;

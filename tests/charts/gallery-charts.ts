@@ -4,7 +4,9 @@ import { germinationCurves } from '../../src/charts/germination-curves.ts';
 import { units } from '../../src/charts/units.ts';
 import { lotGermination } from '../../src/charts/lot-germination.ts';
 import { masses } from '../../src/charts/masses.ts';
+import { pooledChart } from '../../src/charts/pooled.ts';
 import { trait } from '../../src/charts/trait.ts';
+import { FOUR, pool } from '../support/pooled-trials.ts';
 import { inventTests } from './invent-tests.ts';
 import { survival } from '../../src/charts/survival.ts';
 import { inventSeries } from './invented-series.ts';
@@ -133,5 +135,7 @@ export function galleryCharts(words: Words): Record<string, Chart> {
   if (chart) charts['masses'] = chart;
   const lot = lotGermination('Leek', inventTests(), words);
   if (lot) charts['lot: series and two trials'] = lot;
+  charts['pooled: four trials'] = pooledChart(pool(FOUR), words);
+  charts['pooled: two, side by side'] = pooledChart(pool(FOUR.slice(0, 2)), words);
   return charts;
 }

@@ -249,11 +249,11 @@ test('a question: the answer, its trials, what limits it, what is not reported y
     Trials of this question
     -----------------------
       Jar or packet for leek seed (jar-or-packet)
-        13 more per 100 (4 to 21 more per 100): a difference; weight 85.8 %
+        13 more per 100 (4 to 21 more per 100): a difference; weight 86 %
       Repeat 1 (repeat-0)
-        16 more per 100 (13 fewer to 44 more per 100): cannot tell; weight 7.3 %
+        16 more per 100 (13 fewer to 44 more per 100): cannot tell; weight 7 %
       Repeat 2 (repeat-1)
-        4 more per 100 (25 fewer to 33 more per 100): cannot tell; weight 6.9 %
+        4 more per 100 (25 fewer to 33 more per 100): cannot tell; weight 7 %
 
     What limits this
     ----------------

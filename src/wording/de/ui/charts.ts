@@ -86,7 +86,12 @@ export const charts = {
   'chart.storage.noHalf': '{name}: keine Halbwertszeit',
   'chart.storage.beyond': 'jenseits der Prüfungen',
   'chart.storage.description': 'Keimung zu jeder Lagerzeit. {values}',
-  'chart.pooled.subtitle': 'Eine Zeile je Versuch; letzte Zeile: alle zusammen. Linien: wozu die Daten passen.',
+  'chart.pooled.subtitle':
+    'Eine Zeile je Versuch; Raute: alle zusammen; Linie ohne Zeichen: wohin eine nächste Wiederholung fallen kann. Linien: wozu die Daten passen.',
+  'chart.pooled.subtitleFew': 'Eine Zeile je Versuch. Linien: wozu die Daten passen.',
+  'chart.pooled.strip': 'Blasser Streifen: zu klein, um zu zählen.',
+  'chart.pooled.oneTray': 'Gestrichelt, mit offenem Zeichen: nur eine Schale einer Behandlung, sagt allein nichts.',
+  'chart.nextRepeat': 'Hier kann eine nächste Wiederholung liegen',
   'chart.pooled.description': 'Unterschiede, die die Versuche fanden. {values}',
   'chart.map.title': 'Was wo stand',
   'chart.map.subtitle': 'Buchstaben nennen die Behandlungen, Kürzel die Aussaaten.',

@@ -81,6 +81,7 @@ export const site = {
   'question.unreported': 'Noch nicht berichtet',
   'question.unreportedNote':
     'Versuche zu dieser Frage, die geplant sind, wachsen oder aufgegeben wurden. Würde nur berichtet, was gut ausging, neigte sich die Antwort dahin.',
+  'question.alone': 'Allein',
   'question.weight': 'Gewicht',
   'question.withoutThis': 'Zusammen ohne diesen Versuch',
 

@@ -84,7 +84,12 @@ export const charts = {
   'chart.storage.noHalf': '{name}: no half-life',
   'chart.storage.beyond': 'beyond the tests',
   'chart.storage.description': 'Germination at each storage time. {values}',
-  'chart.pooled.subtitle': 'One row for each trial; last row: all together. Lines: what the data fit with.',
+  'chart.pooled.subtitle':
+    'One row for each trial; diamond: all together; line without a mark: where a next repeat may fall. Lines: what the data fit with.',
+  'chart.pooled.subtitleFew': 'One row for each trial. Lines: what the data fit with.',
+  'chart.pooled.strip': 'Pale strip: too small to matter.',
+  'chart.pooled.oneTray': 'Dashed, with an open mark: one tray of a kind, so alone it cannot tell.',
+  'chart.nextRepeat': 'A next repeat may fall here',
   'chart.pooled.description': 'Differences found by each trial. {values}',
   'chart.map.title': 'Where each {unit} stood',
   'chart.map.subtitle': 'Letters tell the treatments, codes the sowings.',

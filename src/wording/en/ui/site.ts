@@ -78,6 +78,7 @@ export const site = {
   'question.unreported': 'Not reported yet',
   'question.unreportedNote':
     'Trials of this question that are planned, growing or were given up. If only those that turned out well were reported, the answer would lean their way.',
+  'question.alone': 'Alone',
   'question.weight': 'Weight',
   'question.withoutThis': 'Together without this trial',
 
