@@ -15,13 +15,14 @@ export function pooledChart(pooled: Pooled, words: Words): Chart {
   const { ui } = words;
   const said = words.pooled(pooled);
   const { estimate, interval, nextResult } = pooled;
-  const lines: readonly PooledLine[] = [
-    ...pooled.trials.map((trial, index): PooledLine => {
+  const lines: readonly (PooledLine & { readonly said: readonly string[] })[] = [
+    ...pooled.trials.map((trial, index) => {
       const row = said.trials[index];
       return {
-        kind: trial.basis === 'half-seeds' ? 'one-tray' : 'trial',
+        kind: trial.basis === 'half-seeds' ? ('one-tray' as const) : ('trial' as const),
         label: words.list(trial.growers),
-        notes: [row?.finding ?? '', row?.difference ?? '', row?.range ?? ''],
+        notes: [row?.finding ?? '', row?.bareDifference ?? '', row?.bareRange ?? ''],
+        said: [row?.finding ?? '', row?.difference ?? '', row?.range ?? ''],
         estimate: trial.estimate,
         range: trial,
       };
@@ -31,7 +32,8 @@ export function pooledChart(pooled: Pooled, words: Words): Chart {
           {
             kind: 'together',
             label: ui['chart.together'],
-            notes: [said.mark.words, said.together.difference, said.together.range],
+            notes: [said.mark.words, said.together.bareDifference, said.together.bareRange],
+            said: [said.mark.words, said.together.difference, said.together.range],
             estimate,
             range: interval,
           } as const,
@@ -42,7 +44,8 @@ export function pooledChart(pooled: Pooled, words: Words): Chart {
           {
             kind: 'next',
             label: ui['chart.nextRepeat'],
-            notes: [said.nextResult],
+            notes: [said.nextResult.bareRange],
+            said: [said.nextResult.range],
             estimate: null,
             range: nextResult,
           } as const,
@@ -62,7 +65,7 @@ export function pooledChart(pooled: Pooled, words: Words): Chart {
     ].join(' '),
     description: words.say('chart.pooled.description', {
       values: lines
-        .map(({ label, notes }) => words.say('chart.named', { name: label, values: notes.join('; ') }))
+        .map(({ label, said: texts }) => words.say('chart.named', { name: label, values: texts.join('; ') }))
         .join(' '),
     }),
     table: {
@@ -79,7 +82,7 @@ export function pooledChart(pooled: Pooled, words: Words): Chart {
         ...(said.together
           ? [[ui['chart.together'], '', said.together.difference, said.together.range, words.quantity(100, '%', WHOLE), said.mark.words]] // prettier-ignore
           : []),
-        ...(said.nextResult ? [[ui['chart.nextRepeat'], '', '', said.nextResult, '', '']] : []),
+        ...(said.nextResult ? [[ui['chart.nextRepeat'], '', '', said.nextResult.range, '', '']] : []),
       ],
     },
     spec: pooledPlot(pooled, lines, scale, words),

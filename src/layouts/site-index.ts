@@ -21,6 +21,7 @@ export const siteIndex: readonly IndexGroup[] = [
       { path: '/trials/', name: 'nav.trials', main: true },
       { path: '/trials/by/crop/', name: 'by.crop' },
       { path: '/trials/by/treatment/', name: 'by.treatment' },
+      { path: '/questions/', name: 'nav.questions', main: true },
       { path: '/lots/', name: 'nav.lots' },
       { path: '/people/', name: 'nav.people' },
     ],

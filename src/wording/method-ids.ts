@@ -22,6 +22,9 @@ export const METHOD_IDS = [
   'agreement',
   'caveats',
   'moisture',
+  'pooled',
+  'pooled-spread',
+  'pooled-next',
   'software',
 ] as const;
 
@@ -55,6 +58,10 @@ export function methodIds({ results, moisture, caveats }: Analysis): readonly Me
     agreement: caveats.some(({ id }) => id === 'more-varied-than-luck' || id === 'more-alike-than-luck'),
     caveats: results.length > 0,
     moisture: moisture.length > 0,
+    // Of questions that several trials answer, not of one trial.
+    pooled: false,
+    'pooled-spread': false,
+    'pooled-next': false,
     software: true,
   };
   return METHOD_IDS.filter((id) => applied[id]);

@@ -26,5 +26,8 @@ export const METHOD_SOURCES: Readonly<Record<MethodId, readonly Source[]>> = {
   agreement: [S.cfr201Tolerance, S.miles],
   caveats: [],
   moisture: [S.ista, S.hart],
+  pooled: [S.knapp, S.viechtbauer],
+  'pooled-spread': [S.higgins],
+  'pooled-next': [S.spiegelhalter],
   software: [],
 };

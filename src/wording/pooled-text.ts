@@ -12,17 +12,24 @@ export interface PooledText {
   readonly limits: readonly string[];
   /** One entry a trial, in the order of `Pooled.trials`. */
   readonly trials: readonly PooledRow[];
-  readonly together: { readonly difference: string; readonly range: string } | null;
-  readonly nextResult: string | null;
+  readonly together: SaidDifference | null;
+  /** Where a next repeat may fall. */
+  readonly nextResult: Pick<SaidDifference, 'range' | 'bareRange'> | null;
   /** One entry each, in the order of `Pooled.leaveOneOut`: difference and range without that trial. */
   readonly without: readonly string[];
   /** Why each trial was left out, in the order of `Pooled.leftOut`. */
   readonly leftOut: readonly string[];
 }
 
-export interface PooledRow {
+/** A difference and what the data fit with; bare: without "per 100", where that stands beside it already. */
+export interface SaidDifference {
   readonly difference: string;
   readonly range: string;
+  readonly bareDifference: string;
+  readonly bareRange: string;
+}
+
+export interface PooledRow extends SaidDifference {
   /** What the trial concludes by itself: "cannot tell", "not settled". */
   readonly finding: string;
   /** "4 and 4 units", "one of each". */

@@ -71,5 +71,9 @@ export const SOURCES = {
   ellisHong: read('Ellis & Hong 2007, Seed Science and Technology 35, 432–444 (abstract)'),
   solberg: read('Solberg et al. 2020, Frontiers in Plant Science 11, 1007 (abstract)'),
   knapp: memory('Knapp & Hartung 2003, Statistics in Medicine 22, 2693–2710'),
+  viechtbauer: memory('Viechtbauer 2005, Journal of Educational and Behavioral Statistics 30, 261–293'),
+  spiegelhalter: memory(
+    'Higgins, Thompson & Spiegelhalter 2009, Journal of the Royal Statistical Society A 172, 137–159',
+  ),
   higgins: memory('Higgins & Thompson 2002, Statistics in Medicine 21, 1539–1558'),
 } as const satisfies Record<string, Source>;

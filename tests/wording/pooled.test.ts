@@ -206,6 +206,33 @@ describe('German', () => {
   });
 });
 
+test('an answer that leans on single trials, or would be another without one, says so', () => {
+  const without = (lower: number, upper: number) => {
+    const base = pool(FOUR);
+    const leaveOneOut = base.leaveOneOut.map((each, index) => (index < 2 ? { ...each, lower, upper } : { ...each }));
+    return { ...base, leaveOneOut };
+  };
+  const offZero = without(-1, 20);
+  const zero = { ...without(1, 20), verdict: 'unclear', interval: { ...offZero.interval, lower: -3 } } as Pooled;
+  const at = (language: string, pooled: Pooled) => wordsFor(language).pooled(pooled).limits[2];
+  const steady = { ...zero, leaveOneOut: zero.leaveOneOut.map((each) => ({ ...each, lower: -2 })) };
+  expect([
+    at('en', offZero),
+    at('en', zero),
+    at('de', offZero),
+    at('de', zero),
+    at('en', steady),
+  ]).toMatchInlineSnapshot(`
+    [
+      "This still leans on single trials. Leave one out, and in 2 of 4 cases the range takes in zero.",
+      "Leave one out, and in 4 of 4 cases the range comes off zero; luck has as much part in that as those trials.",
+      "Das hängt noch an einzelnen Versuchen. Lässt man einen weg, schließt der Bereich in 2 von 4 Fällen die Null ein.",
+      "Lässt man einen weg, lässt der Bereich in 4 von 4 Fällen die Null aus; daran hat der Zufall so viel Anteil wie diese Versuche.",
+      "The trials agree more closely than their own luck would have it; so the wider of two ranges is given.",
+    ]
+  `);
+});
+
 const REASONS: readonly PoolReason[] = [
   'data-fail', 'other-measure', 'outcome-not-named', 'treatments-differ', 'other-unit', 'several-times', 'no-interval',
   'same-records',

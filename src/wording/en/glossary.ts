@@ -1,10 +1,11 @@
 import type { Term } from '../words.ts';
 import { bench } from './glossary/bench.ts';
+import { pooling } from './glossary/pooling.ts';
 import { statistics } from './glossary/statistics.ts';
 
 /** Every term of the trade and of statistics that the pages use, by alphabet. */
 export const glossary = (): readonly Term[] => TERMS;
 
-const TERMS: readonly Term[] = [...bench, ...statistics]
+const TERMS: readonly Term[] = [...bench, ...statistics, ...pooling]
   .map(([id, term, meaning]) => ({ id, term, meaning }))
   .sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1));

@@ -71,8 +71,8 @@ function turning({ interval }: Pooled, { turning: those, trials }: PooledFacts):
       : '';
   }
   return leavesOutZero
-    ? `Das hängt noch an einzelnen Versuchen: Bei ${those.length} der ${trials} ist es so, dass der Bereich ohne diesen einen die Null einschließt.`
-    : `Bei ${those.length} der ${trials} ist es so, dass der Bereich ohne diesen einen die Null ausließe; daran hat der Zufall so viel Anteil wie sie.`;
+    ? `Das hängt noch an einzelnen Versuchen. Lässt man einen weg, schließt der Bereich in ${those.length} von ${trials} Fällen die Null ein.`
+    : `Lässt man einen weg, lässt der Bereich in ${those.length} von ${trials} Fällen die Null aus; daran hat der Zufall so viel Anteil wie diese Versuche.`;
 }
 
 function doubts({ doubtful, doubts: all, trials }: PooledFacts): string {

@@ -15,9 +15,7 @@ import { tellingOf } from './telling.ts';
 /** Everything that is said of a question that several trials answer. */
 export function pooled(answer: Pooled): PooledText {
   const facts = pooledFacts(answer);
-  const { words, told } = tellingOf(answer);
-  const range = (lower: number, upper: number) => rangeText(told(lower), told(upper), words);
-  const difference = (value: number) => differenceText(told(value), words);
+  const { told, say } = tellingOf(answer);
   const { estimate, interval, nextResult } = facts;
   return {
     sentence: pooledSentence(answer, facts),
@@ -25,19 +23,16 @@ export function pooled(answer: Pooled): PooledText {
     headline: headlineOf(answer, facts),
     limits: pooledLimits(answer, facts),
     trials: answer.trials.map((trial) => ({
-      difference: difference(trial.estimate),
-      range: range(trial.lower, trial.upper),
+      ...say(told(trial.estimate), told(trial.lower), told(trial.upper)),
       finding: findingOf(trial),
       units: `${trial.units.treatment} und ${trial.units.control}`,
     })),
-    together:
-      estimate && interval
-        ? { difference: differenceText(estimate, words), range: rangeText(interval.lower, interval.upper, words) }
-        : null,
-    nextResult: nextResult && rangeText(nextResult.lower, nextResult.upper, words),
-    without: answer.leaveOneOut.map(
-      ({ estimate: left, lower, upper }) => `${difference(left)} (${range(lower ?? left, upper ?? left)})`,
-    ),
+    together: estimate && interval && say(estimate, interval.lower, interval.upper),
+    nextResult: nextResult && say(nextResult.lower, nextResult.lower, nextResult.upper),
+    without: answer.leaveOneOut.map(({ estimate: left, lower, upper }) => {
+      const { difference, range } = say(told(left), told(lower ?? left), told(upper ?? left));
+      return `${difference} (${range})`;
+    }),
     leftOut: answer.leftOut.map(pooledLeftOut),
   };
 }

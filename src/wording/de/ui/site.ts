@@ -81,7 +81,24 @@ export const site = {
   'question.unreported': 'Noch nicht berichtet',
   'question.unreportedNote':
     'Versuche zu dieser Frage, die geplant sind, wachsen oder aufgegeben wurden. Würde nur berichtet, was gut ausging, neigte sich die Antwort dahin.',
+  'question.found': 'Unterschied, und wozu die Daten passen',
   'question.alone': 'Allein',
+  'question.intro':
+    'Eine Frage, der mehrere mit je einem eigenen Versuch nachgingen: was ihre Versuche zusammen sagen, und jeder für sich.',
+  'question.none': 'Noch ist keiner Frage in mehreren Versuchen nachgegangen worden.',
+  'question.trialsNote':
+    'Jeder Versuch, der sich vergleichen lässt, zählt, auch einer, der allein nichts sagt. Einheiten: der Behandlung und der Kontrolle. Gewicht: sein Anteil an der Antwort aller.',
+  'question.moreUnreported': '{n} noch nicht berichtet',
+  'question.moreLeftOut': '{n} weggelassen',
+  'question.unreportedNone':
+    'Hier ist kein Versuch zu dieser Frage bekannt, der geplant ist, wächst oder aufgegeben wurde.',
+  'question.elsewhere': 'auf einer anderen Site erschienen und hier nachgerechnet',
+  'question.inviteOneTray': 'Schon je eine Schale hilft hier, solange andere dasselbe fragen.',
+  'question.kitOf': 'So wird „{title}“ wiederholt, mit seinem Paket',
+  'question.howAnalyse': 'In einer Kopie dieser Site rechnet das alles aus den Rohdaten der Versuche nach:',
+  'question.rawElsewhere': 'Die Rohdaten stehen neben dem Bericht jedes Versuchs.',
+  'question.onlyOne': 'Bisher der einzige Versuch zu einer Frage:',
+  'question.oneOf': 'Einer von {n} Versuchen zu einer Frage:',
   'question.weight': 'Gewicht',
   'question.withoutThis': 'Zusammen ohne diesen Versuch',
 

@@ -70,8 +70,8 @@ function turning({ interval }: Pooled, { turning: those, trials }: PooledFacts):
     return leavesOutZero ? 'No single trial carries this: whichever is left out, the range stays off zero.' : '';
   }
   return leavesOutZero
-    ? `This still leans on single trials: with ${those.length} of the ${trials} it is so that leaving that one out makes the range take in zero.`
-    : `With ${those.length} of the ${trials} it is so that leaving that one out would take the range off zero; luck has as much part in that as they have.`;
+    ? `This still leans on single trials. Leave one out, and in ${those.length} of ${trials} cases the range takes in zero.`
+    : `Leave one out, and in ${those.length} of ${trials} cases the range comes off zero; luck has as much part in that as those trials.`;
 }
 
 function doubts({ doubtful, doubts: all, trials }: PooledFacts): string {

@@ -78,7 +78,23 @@ export const site = {
   'question.unreported': 'Not reported yet',
   'question.unreportedNote':
     'Trials of this question that are planned, growing or were given up. If only those that turned out well were reported, the answer would lean their way.',
+  'question.found': 'Difference, and what the data fit with',
   'question.alone': 'Alone',
+  'question.intro':
+    'A question that several growers asked, each with a trial of their own: what their trials say together, and each by itself.',
+  'question.none': 'No question has been put to several trials yet.',
+  'question.trialsNote':
+    'Every trial that can be compared counts, also one that cannot tell alone. Units: of the treatment and of the control. Weight: its share in the answer of all.',
+  'question.moreUnreported': '{n} not reported yet',
+  'question.moreLeftOut': '{n} left out',
+  'question.unreportedNone': 'No trial of this question is known here that is planned, growing or was given up.',
+  'question.elsewhere': 'published on another site, and worked out again here',
+  'question.inviteOneTray': 'Even one tray of each helps here, as long as others ask the same.',
+  'question.kitOf': 'How to repeat “{title}”, with its kit',
+  'question.howAnalyse': 'In a copy of this site, this works everything out again from the raw files of the trials:',
+  'question.rawElsewhere': 'The raw records stand beside the report of each trial.',
+  'question.onlyOne': 'The only trial so far of a question:',
+  'question.oneOf': 'One of {n} trials of a question:',
   'question.weight': 'Weight',
   'question.withoutThis': 'Together without this trial',
 

@@ -1,16 +1,8 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
 import { keptFiles } from '../../../../files/kept-files.ts';
+import { mediaType } from '../../../../files/media-type.ts';
 import { currentSite } from '../../../../report/current-site.ts';
-
-const TYPES: Readonly<Record<string, string>> = {
-  csv: 'text/csv',
-  json: 'application/json',
-  R: 'text/plain; charset=utf-8',
-  SHA256SUMS: 'text/plain; charset=utf-8',
-  yaml: 'text/yaml',
-  zip: 'application/zip',
-};
 
 export const getStaticPaths = (async () => {
   const trials = await getCollection('trials');
@@ -24,6 +16,5 @@ export const getStaticPaths = (async () => {
 
 /** A file of the trial's data folder, byte for byte. */
 export const GET: APIRoute<{ bytes: Uint8Array<ArrayBuffer> }> = ({ params, props }) => {
-  const type = TYPES[params.file?.split('.').at(-1) ?? ''] ?? 'application/octet-stream';
-  return new Response(props.bytes, { headers: { 'content-type': type } });
+  return new Response(props.bytes, { headers: { 'content-type': mediaType(params.file ?? '') } });
 };
