@@ -77,7 +77,7 @@ export const site = {
   'question.sideBySide': 'Weniger als drei Versuche lassen sich nicht zusammenfassen. Darum stehen sie nebeneinander.',
   'question.untestableKept':
     'Versuche mit nur einer Schale je Behandlung bleiben dabei: Allein sagen sie nichts, aber ihr Zufall gehört zur Streuung zwischen den Versuchen.',
-  'question.invite': 'Noch eine Wiederholung, von Ihnen, macht dies sicherer.',
+  'question.invite': 'Noch eine Wiederholung, von Ihnen, kann dies sicherer machen.',
   'question.unreported': 'Noch nicht berichtet',
   'question.unreportedNote':
     'Versuche zu dieser Frage, die geplant sind, wachsen oder aufgegeben wurden. Würde nur berichtet, was gut ausging, neigte sich die Antwort dahin.',

@@ -74,7 +74,7 @@ export const site = {
   'question.sideBySide': 'Fewer than three trials can be put together, so they are shown side by side.',
   'question.untestableKept':
     'Trials with one tray of each are kept: alone they cannot tell, but their luck is part of the spread between trials.',
-  'question.invite': 'One more repeat, by you, makes this firmer.',
+  'question.invite': 'One more repeat, by you, can make this firmer.',
   'question.unreported': 'Not reported yet',
   'question.unreportedNote':
     'Trials of this question that are planned, growing or were given up. If only those that turned out well were reported, the answer would lean their way.',
