@@ -1,8 +1,9 @@
-import { getEntry } from 'astro:content';
+import { getCollection, getEntry } from 'astro:content';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { currentSite } from './current-site.ts';
+import { repeatedBy } from './repeated-by.ts';
 
 /** What every part of a report is made from. */
 export interface Report {
@@ -10,11 +11,14 @@ export interface Report {
   readonly analysis: Analysis;
   readonly site: Site;
   readonly words: Words;
+  /** Titles of trials of the same question by others. */
+  readonly repeatedBy: readonly string[];
 }
 
 /** The trial of the page being made: components in a grower's text find it without props. `params` is `Astro.params`. */
 export async function currentTrial(params: Readonly<Record<string, string | undefined>>): Promise<Report> {
   const entry = await getEntry('trials', params.trial ?? '');
   if (!entry) throw new Error(`There is no trial "${params.trial}"; this component belongs on the page of a trial.`);
-  return { ...entry.data, ...(await currentSite()) };
+  const questions = (await getCollection('questions')).map(({ data }) => data.pooled);
+  return { ...entry.data, ...(await currentSite()), repeatedBy: repeatedBy(entry.data.trial, questions) };
 }

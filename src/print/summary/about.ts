@@ -10,4 +10,6 @@ export interface About {
   readonly words: Words;
   /** Where the report stands: `https://example.org/trials/jar-or-packet/`. */
   readonly address: string;
+  /** Titles of trials of the same question by others; not known where it is left out. */
+  readonly repeatedBy?: readonly string[];
 }
