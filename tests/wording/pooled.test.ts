@@ -216,13 +216,8 @@ test('an answer that leans on single trials, or would be another without one, sa
   const zero = { ...without(1, 20), verdict: 'unclear', interval: { ...offZero.interval, lower: -3 } } as Pooled;
   const at = (language: string, pooled: Pooled) => wordsFor(language).pooled(pooled).limits[2];
   const steady = { ...zero, leaveOneOut: zero.leaveOneOut.map((each) => ({ ...each, lower: -2 })) };
-  expect([
-    at('en', offZero),
-    at('en', zero),
-    at('de', offZero),
-    at('de', zero),
-    at('en', steady),
-  ]).toMatchInlineSnapshot(`
+  expect([at('en', offZero), at('en', zero), at('de', offZero), at('de', zero), at('en', steady)])
+    .toMatchInlineSnapshot(`
     [
       "This still leans on single trials. Leave one out, and in 2 of 4 cases the range takes in zero.",
       "Leave one out, and in 4 of 4 cases the range comes off zero; luck has as much part in that as those trials.",
