@@ -13,6 +13,8 @@ export interface SummaryOrder {
   readonly site: Site;
   /** Of the report. */
   readonly address: string;
+  /** Titles of trials of the same question by others. */
+  readonly repeatedBy: readonly string[];
 }
 
 let threads: Piscina<SummaryOrder, Uint8Array> | undefined;
