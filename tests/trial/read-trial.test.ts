@@ -154,6 +154,22 @@ test('a blind trial whose key is kept apart is growing, its treatments unknown',
   expect(trial.sowings.map(({ treatment }) => treatment)).toEqual([null, null, null, null]);
 });
 
+test('a storage series that is counted blind: the key of the test under way is kept apart, earlier ones are known', () => {
+  const yaml = `${YAML.replace('finished', 'growing')}scoring: { blind: yes }\nstorage: { tests: [0, 1, 2] }\n`;
+  const rows = (last: string) =>
+    `sowing,lot,treatment,seeds,stored (years)\ns01,leek-2025,,50,0\ns02,leek-2025,jar,50,1\ns03,leek-2025,packet,50,1\ns04,leek-2025,${last},50,2\n`;
+  const sealed = readGood({ 'trial.yaml': yaml, 'sowings.csv': rows('') });
+  expect(sealed.sowings.map(({ treatment }) => treatment)).toEqual([null, 'jar', 'packet', null]);
+  const opened = readGood({ 'trial.yaml': yaml, 'sowings.csv': rows(''), 'key.csv': 'sowing,treatment\ns04,jar\n' });
+  expect(opened.sowings.at(-1)?.treatment).toBe('jar');
+  const partly = readGood({
+    'trial.yaml': yaml,
+    'sowings.csv': rows('').replaceAll(/,(jar|packet),/g, ',,'),
+    'key.csv': 'sowing,treatment\ns02,jar\ns03,packet\n',
+  });
+  expect(partly.sowings.map(({ treatment }) => treatment)).toEqual([null, 'jar', 'packet', null]);
+});
+
 test('seeds by mass are rounded to whole seeds', () => {
   const trial = readGood({
     'sowings.csv':

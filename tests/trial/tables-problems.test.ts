@@ -320,3 +320,25 @@ test('rows that end before columns that may be empty are read, and said once', (
       error: Give every column its cell, also the empty ones, or save the table again from a spreadsheet."
   `);
 });
+
+test('a storage series: every sowing has its time in storage', () => {
+  const series = (text: string) =>
+    said({
+      'sowings.csv': text,
+      'counts.csv': null,
+      'trial.yaml': `${YAML.replace('finished', 'growing')}outcomes:\n  - id: keeping\n    measure: storage\n`,
+    });
+  expect(series(`sowing,lot,treatment,seeds\n${ROWS}`)).toMatchInlineSnapshot(`
+    "trials/leek/sowings.csv:2:1 stored: sowing "s01" has no storage time, which the outcome "keeping" needs of every sowing
+      error: Add the column "stored (years)" with the time in storage when each was sown: 0 for a sowing at the start."
+  `);
+  expect(
+    series(
+      'sowing,lot,treatment,seeds,stored (years)\ns01,leek-2025,,50,0\ns02,leek-2025,jar,50,1\ns03,leek-2025,packet,50,\n',
+    ),
+  ).toMatchInlineSnapshot(`
+    "trials/leek/sowings.csv:4:1 stored: sowing "s03" has no storage time, which the outcome "keeping" needs of every sowing
+      error: Add the column "stored (years)" with the time in storage when each was sown: 0 for a sowing at the start."
+  `);
+  expect(series('sowing,lot,treatment,seeds,stored (years)\ns01,leek-2025,,50,0\ns02,leek-2025,jar,50,1\n')).toBe('');
+});
