@@ -27,6 +27,10 @@ export const siteIndex: readonly IndexGroup[] = [
     ],
   },
   {
+    title: 'index.bench',
+    entries: [{ path: '/plan/', name: 'nav.plan', main: true }],
+  },
+  {
     title: 'index.behind',
     entries: [
       { path: '/methods/', name: 'nav.methods', main: true },

@@ -5,6 +5,7 @@ import { lists } from './ui/lists.ts';
 import { luck } from './ui/luck.ts';
 import { pages } from './ui/pages.ts';
 import { planAnswer } from './ui/plan-answer.ts';
+import { planPage } from './ui/plan-page.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { report } from './ui/report.ts';
@@ -29,4 +30,5 @@ export const ui = {
   ...seedStorage,
   ...planAnswer,
   ...format,
+  ...planPage,
 };
