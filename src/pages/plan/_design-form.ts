@@ -11,6 +11,8 @@ const MEASURE: Readonly<Record<FormMeasure, PlanDesign['measure']>> = {
   height: 'trait',
   mass: 'trait',
 };
+/** Symbols of units, the same in every language. */
+const UNIT: Readonly<Record<FormMeasure, string>> = { germination: '', t50: '', height: 'mm', mass: 'g' };
 /** What the form starts with for each. */
 const USUAL: Readonly<Record<FormMeasure, readonly [base: string, matters: string]>> = {
   germination: ['80', '10'],
@@ -79,7 +81,7 @@ export function designForm(form: HTMLFieldSetElement, { say }: PlanSpeech, chang
             ? { every: value('every'), seedSpread: value('base') / 4, germination: value('germination') }
             : null,
       }),
-      unit: say(`planPage.unit.${kind()}`, {}),
+      unit: UNIT[kind()],
     }),
   };
 }

@@ -34,10 +34,6 @@ export const planPage = {
   'planPage.spread.mass': 'Als Zahl: Standardabweichung der Schalenmittel (g)',
   'planPage.choiceNote':
     'φ 1, 2 und 4 bei Zählungen, ein Zwanzigstel, ein Zehntel und ein Fünftel des gewöhnlichen Werts beim Rest: üblich beim Planen, ohne Quelle. Ein eigener Versuch weiß es besser.',
-  'planPage.unit.germination': '',
-  'planPage.unit.t50': '',
-  'planPage.unit.height': 'mm',
-  'planPage.unit.mass': 'g',
 
   'planPage.answer': 'Was er zeigen könnte',
   'planPage.working': 'Simuliert: {done} von {all} Versuchen',

@@ -34,10 +34,6 @@ export const planPage = {
   'planPage.spread.mass': 'As a number: standard deviation of tray means (g)',
   'planPage.choiceNote':
     'φ 1, 2 and 4 for counts, a twentieth, a tenth and a fifth of the usual value for the rest: common practice for planning, no source. A trial of your own tells better.',
-  'planPage.unit.germination': '',
-  'planPage.unit.t50': '',
-  'planPage.unit.height': 'mm',
-  'planPage.unit.mass': 'g',
 
   'planPage.answer': 'What it could show',
   'planPage.working': 'Simulating: {done} of {all} trials',
