@@ -1,6 +1,6 @@
 import type { Analysis, Comparison } from '../analysis/analysis.ts';
 
-/** Every method that an analysis can apply, in the order in which it is told. */
+/** Every method, in the order in which it is told. */
 export const METHOD_IDS = [
   'unit',
   'share',
@@ -19,6 +19,7 @@ export const METHOD_IDS = [
   'many',
   'verdict',
   'detectable',
+  'planning',
   'agreement',
   'caveats',
   'moisture',
@@ -55,6 +56,7 @@ export function methodIds({ results, moisture, caveats }: Analysis): readonly Me
     many: any(({ test }) => test?.pAdjusted != null && test.pAdjusted !== test.p),
     verdict: comparisons.length > 0,
     detectable: any(({ detectable, wouldSettle }) => detectable !== null || wouldSettle !== null),
+    planning: false, // before a trial
     agreement: caveats.some(({ id }) => id === 'more-varied-than-luck' || id === 'more-alike-than-luck'),
     caveats: results.length > 0,
     moisture: moisture.length > 0,

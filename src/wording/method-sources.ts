@@ -23,6 +23,7 @@ export const METHOD_SOURCES: Readonly<Record<MethodId, readonly Source[]>> = {
   many: [S.holm],
   verdict: [S.schuirmann],
   detectable: [],
+  planning: [S.williams, S.skellam, S.kish],
   agreement: [S.cfr201Tolerance, S.miles],
   caveats: [],
   moisture: [S.ista, S.hart],

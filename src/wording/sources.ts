@@ -50,6 +50,8 @@ export const SOURCES = {
   rao: memory('Rao & Scott 1992, Biometrics 48, 577–585'),
   smyth: memory('Smyth 2004, Statistical Applications in Genetics and Molecular Biology 3, article 3'),
   kish: memory('Kish 1965, Survey Sampling'),
+  williams: memory('Williams 1982, Applied Statistics 31, 144–148'),
+  skellam: memory('Skellam 1948, Journal of the Royal Statistical Society B 10, 257–261'),
   phipson: memory('Phipson & Smyth 2010, Statistical Applications in Genetics and Molecular Biology 9, article 39'),
   holm: memory('Holm 1979, Scandinavian Journal of Statistics 6, 65–70'),
   farooq: memory('Farooq et al. 2005, Journal of Integrative Plant Biology 47, 187–193'),

@@ -11,6 +11,7 @@ export const sureness: Readonly<
       | 'many'
       | 'verdict'
       | 'detectable'
+      | 'planning'
       | 'agreement'
       | 'caveats'
       | 'moisture'
@@ -72,6 +73,21 @@ export const sureness: Readonly<
       'Mittelwerte: nichtzentrales t mit Welchs df',
     ],
     checkedAgainst: 'R, uniroot() auf die Formel, relative Abweichung unter 1e-9, und power.t.test(), unter 1e-7.',
+  },
+  planning: {
+    title: 'Was ein Plan zeigen könnte',
+    plain: [
+      'Vor der Saat werden viele Versuche der geplanten Größe ausgelost, einmal mit dem Unterschied, auf den es ankommt, und einmal ohne jeden, und jeder wird so ausgewertet, wie es ein Bericht tut; so oft würde er gezeigt oder schiene da zu sein.',
+      'Schalen schwanken nach einer Beta-Binomialverteilung, Mittelwerte und Zeiten nach einer Normalverteilung, je mit der angenommenen Streuung; jeder Anteil steht mit seinem Monte-Carlo-Fehler. Dieselbe Startzahl zieht überall dieselben Versuche.',
+      'Daneben steht eine Formel: die Gleichung des erkennbaren Unterschieds, nach der Aussicht aufgelöst; von den Enden der Skala und von Lücken zwischen Zähltagen weiß sie nichts.',
+    ],
+    formula: [
+      'φ = 1 + (n − 1) ρ bei Schalen zu n Samen',
+      'Aussicht = P(T ≤ d / se − t(0,975; ν)), se = √(φ* (p₀q₀ + p₁q₁) / N)',
+      'Zeit bis zur Hälfte: s = √(s² zwischen Schalen + (π/2) s² der Samen / aufgegangene Samen)',
+    ],
+    checkedAgainst:
+      'R, power.t.test() unter 1e-7 und power.prop.test() auf 3 Punkte bei vielen Schalen; die Simulation an der Tabelle falscher Alarme, nach der das Verfahren gewählt wurde, auf ihren Monte-Carlo-Fehler.',
   },
   agreement: {
     title: 'Stimmen Schalen einer Behandlung überein',

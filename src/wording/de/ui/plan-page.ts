@@ -42,6 +42,7 @@ export const planPage = {
   'planPage.mend': 'Das lässt sich noch nicht ausrechnen:',
   'planPage.mind': 'Vor der Saat bedenken',
   'planPage.numbers': 'Alle Zahlen, simuliert und nach der Formel',
+  'planPage.how': 'Wie das gerechnet wird',
   'planPage.private':
     'Im eigenen Browser gerechnet. Nichts Eingetipptes verlässt ihn, und es geht auch ohne Netz weiter.',
   'planPage.needsScript': 'Einen eigenen Plan auszurechnen braucht JavaScript. Die Tabellen darunter gelten auch ohne.',

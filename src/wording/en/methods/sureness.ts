@@ -11,6 +11,7 @@ export const sureness: Readonly<
       | 'many'
       | 'verdict'
       | 'detectable'
+      | 'planning'
       | 'agreement'
       | 'caveats'
       | 'moisture'
@@ -69,6 +70,21 @@ export const sureness: Readonly<
     ],
     formula: ['d = (t(0.975; ν) + t(0.80; ν)) √(φ* (p₀q₀/N₀ + p₁q₁/N₁))', 'means: noncentral t on Welch’s df'],
     checkedAgainst: 'R, uniroot() on the formula, relative difference below 1e-9, and power.t.test(), below 1e-7.',
+  },
+  planning: {
+    title: 'What a plan could show',
+    plain: [
+      'Before sowing, trials of the planned size are drawn at random many times over, once with the difference that matters and once with none, and each is put through the analysis that a report uses; so often it would be shown, or seem to be there.',
+      'Trays vary by a beta-binomial distribution, tray means and times by a normal one, each by the spread that is assumed; each share is given with its Monte Carlo error. The same seed draws the same trials everywhere.',
+      'A formula stands beside it: the equation of the detectable difference solved for the chance; it knows nothing of the ends of the scale and of gaps between checks.',
+    ],
+    formula: [
+      'φ = 1 + (n − 1) ρ for trays of n seeds',
+      'chance = P(T ≤ d / se − t(0.975; ν)), se = √(φ* (p₀q₀ + p₁q₁) / N)',
+      'time to half: sd = √(sd² between trays + (π/2) sd² of seeds / seeds that come up)',
+    ],
+    checkedAgainst:
+      'R, power.t.test() below 1e-7 and power.prop.test() within 3 points for many trays; simulation against the table of false alarms that the method was chosen by, within its Monte Carlo error.',
   },
   agreement: {
     title: 'Do trays of a kind agree',

@@ -42,6 +42,7 @@ export const planPage = {
   'planPage.mend': 'This cannot be worked out yet:',
   'planPage.mind': 'Mind before sowing',
   'planPage.numbers': 'All numbers, simulated and by formula',
+  'planPage.how': 'How this is worked out',
   'planPage.private': 'Worked out in your browser. Nothing you type leaves it, and it goes on working offline.',
   'planPage.needsScript': 'Working out a plan of your own needs JavaScript. The tables below hold without it.',
 
