@@ -86,7 +86,6 @@ test('it goes on working offline, and asks for nothing once it is loaded', async
   const before = requests.length;
   await page.locator('#measure').selectOption('height');
   await page.locator('#units').fill('8');
-  await page.getByText('Simulating').waitFor();
   await simulated(page);
   expect(await first(page)).toMatch(
     /^With 8 trays for each treatment, a difference of 5 mm \(a mean of 45 mm instead of 40 mm\)/,
@@ -94,7 +93,6 @@ test('it goes on working offline, and asks for nothing once it is loaded', async
   expect(await page.locator('#seeds').isVisible()).toBe(false);
   await page.locator('#measure').selectOption('t50');
   await page.locator('#every').fill('2');
-  await page.getByText('Simulating').waitFor();
   await simulated(page);
   expect(await page.locator('#assumed').innerText()).toContain('checks at gaps of 2 days');
   expect(requests.slice(before)).toEqual([]);
@@ -113,6 +111,33 @@ test('a plain choice fills in its number, and a number of one’s own is kept', 
   await page.locator('#measure').selectOption('mass');
   expect(await page.locator('#spread').inputValue()).toBe('0.2');
   await page.context().close();
+});
+
+test('an answer is never mixed from two plans: what is still being simulated is dropped at a change', async () => {
+  const { page } = await open();
+  await page.getByText(/^Simulating: [1-9]/).waitFor();
+  await page.locator('#units').fill('12');
+  await simulated(page);
+  const after = await first(page);
+  await page.locator('#units').fill('11');
+  await simulated(page);
+  await page.locator('#units').fill('12');
+  await simulated(page);
+  expect(await first(page)).toBe(after);
+  await page.context().close();
+});
+
+test('where no worker can be had the formula answers, and that is said', async () => {
+  const { page } = await open();
+  await simulated(page);
+  const context = page.context();
+  const other = await context.newPage();
+  await other.addInitScript(() => Object.defineProperty(globalThis, 'Worker', { value: undefined }));
+  await other.goto(`${site.address}plan/`);
+  await other.locator('#units').fill('9');
+  await other.getByText('does not run the simulation').waitFor();
+  expect(await other.locator('#rest').innerText()).toContain('Worked out by formula only');
+  await context.close();
 });
 
 test('what cannot be worked out is said with its remedy', async () => {

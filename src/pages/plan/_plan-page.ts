@@ -50,6 +50,9 @@ export function planPage(page: Document): void {
 
   const change = () => {
     clearTimeout(waiting);
+    simulate(null); // what was simulated answers the design before this one
+    bar.hidden = true;
+    state.textContent = '';
     const { design, unit } = designs.read();
     const faults = designFaults(design);
     result.hidden = faults.length > 0;
@@ -61,7 +64,8 @@ export function planPage(page: Document): void {
     latest = faults.length > 0 ? null : { answer: planAnswer(design, { trials: 0 }), unit };
     if (latest === null) return;
     showAnswer(page, latest.answer, unit, speech);
-    waiting = setTimeout(() => simulate(design), PAUSE);
+    const { crop, together } = latest.answer.closed;
+    if (crop ?? together) waiting = setTimeout(() => simulate(design), PAUSE);
   };
   const designs = designForm(form, speech, change);
   form.hidden = false;

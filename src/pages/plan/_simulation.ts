@@ -18,9 +18,9 @@ export interface Listener {
 /**
  * Workers on all cores, up to four, started at once so that nothing is loaded later and the page goes on working offline.
  *
- * @returns runs a design; what of an earlier one is still under way is forgotten
+ * @returns runs a design, or none; what of an earlier one is still under way is forgotten
  */
-export function simulation(listener: Listener): (design: PlanDesign) => void {
+export function simulation(listener: Listener): (design: PlanDesign | null) => void {
   let run = 0;
   let design: PlanDesign | null = null;
   let next = 0;
@@ -45,11 +45,18 @@ export function simulation(listener: Listener): (design: PlanDesign) => void {
     }
     feed();
   };
-  for (const worker of startWorkers(heard, listener.failed)) idle.add(worker);
+  let isBroken = false;
+  const failed = () => {
+    isBroken = true;
+    listener.failed();
+  };
+  for (const worker of startWorkers(heard, failed)) idle.add(worker);
 
   return (wanted) => {
     run += 1;
     [design, next, sum] = [wanted, 0, null];
+    if (wanted === null) return;
+    if (isBroken) return listener.failed();
     listener.progress(0);
     feed();
   };
