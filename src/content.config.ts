@@ -3,6 +3,7 @@ import { z } from 'astro/zod';
 import type { Analysis } from './analysis/analysis.ts';
 import type { Pooled } from './analysis/pooled.ts';
 import { contentLoaders } from './files/loader.ts';
+import type { LeftOut } from './files/read-publishable.ts';
 import { proseLoader } from './files/prose-loader.ts';
 import type { Question, Site, Trial } from './trial/trial.ts';
 
@@ -19,5 +20,6 @@ export const collections = {
     loader: loaders.questions,
     schema: z.object({ question: z.custom<Question>(), pooled: z.custom<Pooled>() }),
   }),
+  leftOut: defineCollection({ loader: loaders.leftOut, schema: z.custom<LeftOut>() }),
   prose: defineCollection({ loader: proseLoader(loaders.published) }),
 };

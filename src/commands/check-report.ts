@@ -7,12 +7,15 @@ export interface CheckJson {
   readonly problems: readonly Problem[];
   readonly errors: number;
   readonly warnings: number;
+  /** Ids of trials that the site leaves out for their errors (`on_problem: leave-out`); elsewhere they stop it. */
+  readonly left_out: readonly string[];
 }
 
 /** What `check` says: one problem a block and a closing count, or the same as JSON. */
 export function checkReport(
   problems: readonly Problem[],
   trials: number,
+  leftOut: readonly string[] = [],
 ): { readonly json: CheckJson; readonly text: string } {
   const number = (level: Problem['level']) => problems.filter((problem) => problem.level === level).length;
   const [errors, warnings, notices] = [number('error'), number('warning'), number('notice')];
@@ -22,9 +25,10 @@ export function checkReport(
     ...(notices > 0 ? [plural(notices, 'notice')] : []),
   ];
   const closing = `${plural(trials, 'trial')} read: ${counted.join(', ')}.`;
+  const left = leftOut.length > 0 ? [`The site leaves out: ${leftOut.join(', ')}.`] : [];
   return {
-    json: { format: 'fairsown-check/1', problems, errors, warnings },
-    text: [...problems.map(problemText), closing].join('\n\n') + '\n',
+    json: { format: 'fairsown-check/1', problems, errors, warnings, left_out: leftOut },
+    text: [...problems.map(problemText), closing, ...left].join('\n\n') + '\n',
   };
 }
 

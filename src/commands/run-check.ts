@@ -54,7 +54,9 @@ export async function runCheck(args: readonly string[], terminal: Terminal): Pro
   const ofTrials = trials.flatMap((trial) => trial.problems);
   const ofRepeats = content.repeats.flatMap((repeat) => repeat.problems);
   const problems: Problem[] = [...content.problems, ...ofRepeats, ...ofTrials, ...(typings?.problems ?? [])];
-  const report = checkReport(problems, trials.length);
+  const broken = trials.filter(({ problems: found }) => found.some(({ level }) => level === 'error'));
+  const leftOut = content.site.onProblem === 'leave-out' ? broken.map(({ id }) => id) : [];
+  const report = checkReport(problems, trials.length, leftOut);
   terminal.out(values.json ? `${JSON.stringify(report.json, null, 2)}\n` : report.text + (typings?.closing ?? ''));
   const { errors, warnings } = report.json;
   return errors > 0 || (values.strict && warnings > 0) ? 1 : 0;

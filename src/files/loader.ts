@@ -13,6 +13,8 @@ export function contentLoaders(): {
   readonly site: Loader;
   readonly trials: Loader;
   readonly questions: Loader;
+  /** Trials and repeats that errors kept from being published. */
+  readonly leftOut: Loader;
   /** Ids of the trials that may be published and have an author's text: no other is compiled. */
   readonly published: () => Promise<readonly string[]>;
 } {
@@ -29,7 +31,8 @@ export function contentLoaders(): {
 
   async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
     const content = await readOnce(); // throws before the store is touched
-    if (name === 'trials') for (const id of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
+    if (name === 'trials')
+      for (const { id } of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
     context.store.clear();
     fill[name](content, context.store);
   }
@@ -56,6 +59,7 @@ export function contentLoaders(): {
     site: loader('site'),
     trials: loader('trials'),
     questions: loader('questions'),
+    leftOut: loader('leftOut'),
     published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id).filter(hasProse),
   };
 }
@@ -66,4 +70,6 @@ const fill = {
     trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
   questions: ({ questions }: Analysed, store: LoaderContext['store']) =>
     questions.forEach(({ question, pooled }) => store.set({ id: question.id, data: { question, pooled } })),
+  leftOut: ({ leftOut }: Analysed, store: LoaderContext['store']) =>
+    leftOut.forEach((entry) => store.set({ id: entry.id, data: { ...entry } })),
 };

@@ -3,6 +3,7 @@ import type { Analysis } from '../analysis/analysis.ts';
 import { DataError } from '../trial/data-error.ts';
 import type { Problem } from '../trial/problem.ts';
 import type { Site, Trial } from '../trial/trial.ts';
+import type { LeftOut } from './read-publishable.ts';
 import type { PooledQuestion } from './pooled-questions.ts';
 
 /** What may be published, analysed. */
@@ -12,7 +13,7 @@ export interface Analysed {
   /** What several trials say together, with those of other sites. */
   readonly questions: readonly PooledQuestion[];
   /** Trials with errors that the site leaves out. */
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly LeftOut[];
 }
 
 /** What the thread sends: errors lose their kind on the way, so what is wrong with the content goes as it is. */

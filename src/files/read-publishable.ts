@@ -1,7 +1,14 @@
 import { DataError } from '../trial/data-error.ts';
+import type { Problem } from '../trial/problem.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { readContent } from './read-content.ts';
 import type { Repeat } from './read-repeats.ts';
+
+/** What errors keep from being published, with these errors. */
+export interface LeftOut {
+  readonly id: string;
+  readonly problems: readonly Problem[];
+}
 
 /**
  * The site and the trials that may be published. Where site.yaml says `on_problem: leave-out`, a trial with
@@ -13,7 +20,7 @@ export async function readPublishable(folder: string): Promise<{
   readonly site: Site;
   readonly trials: readonly Trial[];
   readonly repeats: readonly Repeat[];
-  readonly leftOut: readonly string[];
+  readonly leftOut: readonly LeftOut[];
 }> {
   const { site, trials, repeats, problems } = await readContent(folder);
   const stopping =
@@ -25,6 +32,9 @@ export async function readPublishable(folder: string): Promise<{
     site,
     trials: trials.flatMap(({ trial }) => trial ?? []),
     repeats,
-    leftOut: trials.flatMap(({ id, trial }) => (trial === null ? [id] : [])),
+    leftOut: [...trials, ...repeats].flatMap(({ id, problems: found }) => {
+      const errors = found.filter(({ level }) => level === 'error');
+      return errors.length > 0 ? [{ id, problems: errors }] : [];
+    }),
   };
 }

@@ -3,7 +3,7 @@ import { relative } from 'node:path';
 import { expect, test } from 'vitest';
 import { runCheck } from '../../src/commands/run-check.ts';
 import { temporaryContent } from '../files/temporary-content.ts';
-import type { TextFiles } from '../trial/trial-files.ts';
+import { SITE_FILES, type TextFiles } from '../trial/trial-files.ts';
 
 async function check(args: readonly string[], changed: TextFiles = {}, terminal = false) {
   const folder = await temporaryContent(changed);
@@ -54,7 +54,7 @@ test('--json prints fairsown-check/1 and nothing else', async () => {
   const { code, out } = await check(['--json'], WRONG);
   const json = JSON.parse(out);
   expect(code).toBe(1);
-  expect(Object.keys(json)).toEqual(['format', 'problems', 'errors', 'warnings']);
+  expect(Object.keys(json)).toEqual(['format', 'problems', 'errors', 'warnings', 'left_out']);
   expect(json).toMatchObject({ format: 'fairsown-check/1', errors: 1, warnings: 1 });
   expect(json.problems.find(({ level }: { level: string }) => level === 'error')).toEqual({
     file: 'content/trials/leek/counts.csv',
@@ -67,6 +67,14 @@ test('--json prints fairsown-check/1 and nothing else', async () => {
     message: 'found 52, but 50 seeds were sown in "s01"',
     remedy: 'Look up the count, and the number of seeds of sowing "s01" in sowings.csv.',
   });
+});
+
+test('where the site leaves broken trials out, it says which', async () => {
+  const site = { 'site.yaml': `${SITE_FILES['site.yaml']}on_problem: leave-out\n` };
+  const { code, out } = await check(['--json'], { ...WRONG, ...site });
+  expect([code, JSON.parse(out).left_out]).toEqual([1, ['leek']]);
+  expect((await check([], { ...WRONG, ...site })).out).toMatch(/\n\nThe site leaves out: leek\.\n$/);
+  expect(JSON.parse((await check(['--json'], WRONG)).out).left_out).toEqual([]);
 });
 
 test('only the trials named, by id or by folder, with the site files', async () => {

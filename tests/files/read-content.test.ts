@@ -175,7 +175,14 @@ test('what may be published: everything or nothing, unless the site leaves trial
     'site.yaml': 'name: x\nbase: https://example.org\nlanguage: en\nlicence: CC0-1.0\non_problem: leave-out\n',
   });
   const { trials, leftOut } = await readPublishable(leaving);
-  expect([trials.map(({ id }) => id), leftOut]).toEqual([['leek'], ['bad']]);
+  expect([trials.map(({ id }) => id), leftOut.map(({ id }) => id)]).toEqual([['leek'], ['bad']]);
+  expect(leftOut[0]?.problems.map(({ field }) => field)).toEqual([
+    'question',
+    'status',
+    'authors',
+    'lots',
+    'treatments',
+  ]);
   const noSite = await temporaryContent({ 'lots.yaml': 'x: y\n' });
   await expect(readPublishable(noSite)).rejects.toThrow(/lots.yaml:1:1 x/);
 });

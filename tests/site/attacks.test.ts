@@ -43,6 +43,12 @@ test('nothing that a contributor writes becomes code, in HTML, SVG, feeds or JSO
   expect(existsSync(join(folder, 'dist/trials/tomato-tin-or-envelope/index.html'))).toBe(false);
   expect(existsSync(join(folder, 'dist/trials/carrots-under-vermiculite/index.html'))).toBe(false);
 
+  const list = readFileSync(join(folder, 'dist/trials/index.html'), 'utf8');
+  const left = list.slice(list.indexOf('id="left-out"'));
+  expect(left).toContain('<h3>carrots-under-vermiculite</h3>');
+  expect(left).toContain('<h3>tomato-tin-or-envelope</h3>');
+  expect(left).toContain('<code>trials/tomato-tin-or-envelope/report.mdx:');
+
   const page = readFileSync(join(folder, 'dist/trials/parsley-soaked-a-day/index.html'), 'utf8');
   expect(page).toContain('&lt;script&gt;alert(1)');
   for (const file of globSync('**/*.{html,svg,xml}', { cwd: join(folder, 'dist') })) {

@@ -141,6 +141,10 @@ export const site = {
 
   'feed.changed': 'Geändert: {title}',
 
+  'leftOut.title': 'Hier weggelassen',
+  'leftOut.intro':
+    'Diese Versuche wurden eingereicht, doch etwas in ihren Dateien kann nicht sein. Bis das behoben ist, werden sie nicht veröffentlicht.',
+
   'moved.title': 'Diese Seite ist umgezogen',
   'moved.text': '{title} steht jetzt unter einer anderen Adresse.',
 

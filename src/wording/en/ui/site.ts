@@ -137,6 +137,10 @@ export const site = {
 
   'feed.changed': 'Changed: {title}',
 
+  'leftOut.title': 'Left out of this site',
+  'leftOut.intro':
+    'These trials were sent in, but something in their files cannot be, so they are not published until it is mended.',
+
   'moved.title': 'This page has moved',
   'moved.text': '{title} stands at another address now.',
 
