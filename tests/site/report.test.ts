@@ -8,9 +8,9 @@ const site = inject('site');
 const content = join(import.meta.dirname, '..', '..', 'content');
 const trials = site.pages.filter((page) => /^trials\/[^/]+\/$/.test(page));
 const COMPARED =
-  'in-short trust words results photos cannot-tell notices methods as-done data repeat cite history'.split(' ');
-const GROWING = 'words as-done counts photos notices repeat data cite history'.split(' ');
-const OPTIONAL = ['words', 'photos', 'notices', 'counts'];
+  'in-short trust words results photos retest cannot-tell notices methods as-done data repeat cite history'.split(' ');
+const GROWING = 'words as-done counts photos notices retest repeat data cite history'.split(' ');
+const OPTIONAL = ['words', 'photos', 'notices', 'counts', 'retest'];
 const read = (path: string) => readFileSync(join(site.folder, path));
 const sha256 = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
 

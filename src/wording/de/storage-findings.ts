@@ -34,7 +34,7 @@ export function storageFindings(trial: Trial, analysis: Analysis, result: Result
       ...own.map((line) => ({
         lot,
         treatment: line.treatment,
-        sentence: open(lineText(trial, result, line)),
+        sentence: `${where}${where === '' ? sentence(lineText(trial, result, line)) : lineText(trial, result, line)}`,
         mark: null,
       })),
     ];

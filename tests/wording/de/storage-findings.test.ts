@@ -55,8 +55,8 @@ test('the control keeps longer; the series goes on', () => {
   expect(said(storageTrial({ start, packet: slow, jar: fast }, { status: 'growing' }))).toMatchInlineSnapshot(`
     "
     [below: fiel schneller] Bisher: Bei „Paper packet“ fiel die Keimung langsamer als bei „Sealed jar“. Nach 4 Jahren gingen auf: bei „Paper packet“ 80 von 100 (70 bis 87) und bei „Sealed jar“ 28 von 100 (19 bis 39).
-    Bisher: Nach der Linie durch die Prüfungen ist die Keimung bei „Paper packet“ noch nicht auf die Hälfte gefallen (94 von 100 am Anfang, 80 von 100 nach 4 Jahren). Eine Halbwertszeit wird nicht angegeben, denn es wird nichts vorausgesagt.
-    Bisher: Nach der Linie durch die Prüfungen ging bei „Sealed jar“ nach 3,0 Jahren Lagerung noch die Hälfte auf (die Daten passen zu 2,7 Jahren bis 3,4 Jahren; 6 Chargen in 3 Prüfungen nach dem Anfang).
+    Nach der Linie durch die Prüfungen ist die Keimung bei „Paper packet“ noch nicht auf die Hälfte gefallen (94 von 100 am Anfang, 80 von 100 nach 4 Jahren). Eine Halbwertszeit wird nicht angegeben, denn es wird nichts vorausgesagt.
+    Nach der Linie durch die Prüfungen ging bei „Sealed jar“ nach 3,0 Jahren Lagerung noch die Hälfte auf (die Daten passen zu 2,7 Jahren bis 3,4 Jahren; 6 Chargen in 3 Prüfungen nach dem Anfang).
     "
   `);
 });

@@ -55,8 +55,8 @@ test('the control keeps longer; the series goes on', () => {
   expect(said(storageTrial({ start, packet: slow, jar: fast }, { status: 'growing' }))).toMatchInlineSnapshot(`
     "
     [below: fell faster] So far, germination of Paper packet seed fell more slowly than that of Sealed jar seed. After 4 years came up: Paper packet seed 80 of 100 (70 to 87) and Sealed jar seed 28 of 100 (19 to 39).
-    So far, by the line through the tests, Paper packet seed has not yet fallen to half (94 of 100 at the start, 80 of 100 after 4 years). No half-life is given, for no forecast is made.
-    So far, by the line through the tests, half of the Sealed jar seed still came up after 3.0 years of storage (the data fit with 2.7 to 3.4 years; 6 batches at 3 tests after the start).
+    By the line through the tests, Paper packet seed has not yet fallen to half (94 of 100 at the start, 80 of 100 after 4 years). No half-life is given, for no forecast is made.
+    By the line through the tests, half of the Sealed jar seed still came up after 3.0 years of storage (the data fit with 2.7 to 3.4 years; 6 batches at 3 tests after the start).
     "
   `);
 });
