@@ -6,6 +6,12 @@ export interface Difference {
   readonly recomputed: unknown;
 }
 
+/** A number and its place. */
+export interface Figure {
+  readonly path: string;
+  readonly value: number;
+}
+
 /** Digits may differ in the last places between machines; not by more than this, relative to the figure. */
 const TOLERANCE = 1e-9;
 
@@ -13,20 +19,20 @@ const TOLERANCE = 1e-9;
  * Two values as they stand in JSON, compared through and through.
  *
  * @param skip keys that are not compared, wherever they stand
- * @returns every difference, and how many numbers were compared
+ * @returns every difference, and every number of the published value with its place
  */
 export function differencesOf(
   published: unknown,
   recomputed: unknown,
   skip: ReadonlySet<string> = new Set(),
-): { readonly differences: readonly Difference[]; readonly figures: number } {
+): { readonly differences: readonly Difference[]; readonly figures: readonly Figure[] } {
   const differences: Difference[] = [];
-  let figures = 0;
+  const figures: Figure[] = [];
   compare('', published, recomputed);
   return { differences, figures };
 
   function compare(path: string, a: unknown, b: unknown): void {
-    if (typeof a === 'number') figures++;
+    if (typeof a === 'number') figures.push({ path, value: a });
     if (isList(a) && isList(b)) {
       for (let index = 0; index < Math.max(a.length, b.length); index++) {
         compare(`${path}[${nameOf(a[index] ?? b[index], index)}]`, a[index], b[index]);

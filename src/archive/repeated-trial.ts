@@ -1,6 +1,7 @@
 import type { Trial } from '../trial/trial.ts';
 import { publishedTrial } from './published-trial.ts';
-import { recheck, type Recheck } from './recheck.ts';
+import { recheck } from './recheck.ts';
+import type { Recheck } from './recompute.ts';
 import { unzipped } from './unzipped.ts';
 
 /** A trial published on another site, worked out again from its raw files with the same result. */

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { recheck, type Recheck } from '../archive/recheck.ts';
+import { recheck } from '../archive/recheck.ts';
+import type { Recheck } from '../archive/recompute.ts';
 import { readPublished } from '../files/read-published.ts';
 import type { Terminal } from './terminal.ts';
 

@@ -2,7 +2,8 @@ import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { checksums } from '../../src/archive/checksums.ts';
-import { recheck, type Recheck } from '../../src/archive/recheck.ts';
+import { recheck } from '../../src/archive/recheck.ts';
+import type { Recheck } from '../../src/archive/recompute.ts';
 import { publishedDemo, type PublishedTrial } from '../support/published-demo.ts';
 
 const trials = await publishedDemo();
@@ -48,7 +49,11 @@ test('every change of a single byte of a raw file is found', () => {
       const index = place % bytes.length;
       bytes[index] = (bytes[index] ?? 0) ^ mask;
       const found = checked(files.set(name, bytes));
-      expect(found.files).toContainEqual({ file: name, message: 'was altered: it is not the file that was published' });
+      expect(found.files).toContainEqual({
+        file: name,
+        kind: 'altered',
+        message: 'was altered: it is not the file that was published',
+      });
     }),
     { seed: 20261125, numRuns: 150 },
   );
@@ -61,7 +66,11 @@ test('a count that was changed together with every digest still shows, in the ta
   const changed = counts.replace(/(\d+)(\s*)$/, (_, number: string, end: string) => `${Number(number) - 1}${end}`);
   expect(changed).not.toBe(counts);
   const found = checked(forged(files.set('counts.csv', encode(changed))));
-  expect(found.files).toContainEqual({ file: 'counts-long.csv', message: 'is not what the raw files give' });
+  expect(found.files).toContainEqual({
+    file: 'counts-long.csv',
+    kind: 'not-made',
+    message: 'is not what the raw files give',
+  });
   expect(found.differences.map(({ path }) => path).join('\n')).toMatch(
     /^results\[germination\]\.groups\[pea-2025, \w+\]\.estimate$/m,
   );
@@ -107,10 +116,10 @@ test('an analysis that is lost or spoilt is a difference where the checksums nam
   const files = folderOf(trials[0] as PublishedTrial);
   const spoilt = new Map(files).set('analysis.json', encode('{'));
   expect(checked(spoilt).files).toEqual([
-    { file: 'analysis.json', message: 'was altered: it is not the file that was published' },
+    { file: 'analysis.json', kind: 'altered', message: 'was altered: it is not the file that was published' },
   ]);
   files.delete('analysis.json');
-  expect(checked(files).files).toEqual([{ file: 'analysis.json', message: 'is missing' }]);
+  expect(checked(files).files).toEqual([{ file: 'analysis.json', kind: 'missing', message: 'is missing' }]);
 });
 
 test.each([

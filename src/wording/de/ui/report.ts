@@ -106,17 +106,14 @@ export const report = {
   'answer.partly': 'teilweise',
   'answer.notRecorded': 'nicht aufgezeichnet',
 
-  'data.files': 'Rohdaten',
   'data.file': 'Datei',
   'data.size': 'Größe',
   'data.digest': 'Prüfsumme (SHA-256)',
   'data.digestNote':
     'Eine Prüfsumme ist der Fingerabdruck einer Datei: Ändert sich eine Ziffer in der Datei, ändert sich die Prüfsumme.',
   'data.how': 'Selbst nachprüfen',
-  'data.howDigest':
-    'Speichern Sie die Dateien in einen Ordner. Dies druckt ihre Prüfsummen, zum Vergleich mit denen oben:',
-  'data.howAnalyse':
-    'In einer Kopie von Fairsown, mit diesen Dateien im Ordner „{trial}“ unter content/trials, rechnet dies alles neu. Alle Zahlen müssen die aus analysis.json sein; nur die Liste der gelesenen Dateien darf kürzer oder länger sein:',
+  'data.howRecheck':
+    'In einer Kopie von Fairsown rechnet dies alles aus dem Datenpaket neu und nennt jede Datei und jede Zahl, die abweicht:',
   'readAs.separator.comma': 'Kommas zwischen den Zellen',
   'readAs.separator.semicolon': 'Strichpunkte zwischen den Zellen',
   'readAs.separator.tab': 'Tabulatoren zwischen den Zellen',
@@ -129,15 +126,6 @@ export const report = {
   'data.rScript': 'R-Skript, das die wichtigsten Zahlen nachrechnet',
   'data.checksums': 'Prüfsummen',
   'data.recheck': 'Im eigenen Browser nachrechnen',
-  'data.recheckIntro': 'Diese Seite liest die Rohdaten noch einmal und rechnet alles neu, auf Ihrem eigenen Gerät.',
-  'data.recheckRunning': 'Es wird gerechnet …',
-  'data.recheckSame': 'Gleiche Zahlen: Alle {n} stimmen überein.',
-  'data.recheckDiffers': 'Abweichend: {n} Zahlen stimmen nicht überein.',
-  'data.recheckNeedsScript':
-    'Zum Nachrechnen im Browser braucht es JavaScript. Das R-Skript leistet dasselbe ohne JavaScript.',
-  'data.recheckOwn': 'Oder eigene Dateien prüfen',
-  'data.published': 'Veröffentlicht',
-  'data.recomputed': 'Nachgerechnet',
   'data.bytes': '{n} Byte',
   'data.kit': 'Paket zum Wiederholen (ZIP)',
   'data.licence': 'Lizenz der Daten',
