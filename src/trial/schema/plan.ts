@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { dateField } from './field/date-field.ts';
 import { digestField } from './field/digest-field.ts';
 import { idField } from './field/id-field.ts';
+import { nameField } from './field/name-field.ts';
 import { textField } from './field/text-field.ts';
 import { outcome, scoring, sowingPlan, treatment } from './parts.ts';
 
@@ -21,7 +22,7 @@ export const planFile = z
     outcomes: z.array(outcome).optional().describe('As in trial.yaml'),
     storage: z.record(z.string(), z.unknown()).optional().describe('As in trial.yaml'),
     sowings: z
-      .array(z.record(z.string(), z.string()))
+      .array(z.object({ sowing: nameField() }).catchall(z.string()))
       .optional()
       .describe('Rows of sowings.csv as planned; without treatment where the trial is blind'),
     seed: textField().optional().describe('Seed of the random numbers of the layout'),
