@@ -74,7 +74,7 @@ function expectPlaced({ file, line, column, message, remedy }: Problem, files: F
   }
   if (column !== null) expect(column, file).toBeGreaterThanOrEqual(1);
   for (const text of [message, remedy]) {
-    expect(text).not.toMatch(/\bat \S+ \(|TypeError|RangeError|undefined|\[object|NaN/);
+    expect(text).not.toMatch(/\bat \S+ \(|TypeError|RangeError|\bundefined\b|\[object|(?<!")NaN/);
     expect(text.length).toBeGreaterThan(0);
   }
 }
