@@ -6,6 +6,7 @@ import { parse } from 'yaml';
 import { analyse } from '../src/analysis/analyse.ts';
 import type { Comparison, Result } from '../src/analysis/analysis.ts';
 import { pooledQuestions } from '../src/files/pooled-questions.ts';
+import { retestPlan } from '../src/analysis/storage/retest-plan.ts';
 import { readContent } from '../src/files/read-content.ts';
 import type { Trial } from '../src/trial/trial.ts';
 
@@ -216,4 +217,18 @@ test('a storage series of five years: one kind falls to half, the other has not 
     [true, 'none'],
   ]);
   expect(result.groups.every(({ units }) => units === 4)).toBe(true);
+
+  // The jar's range ends at 76.8, told as 77 like the level of 77.35: too near.
+  const { trial, analysis } = analyses.find(
+    (each) => each.trial.id === 'parsnip-shed-or-jar',
+  ) as (typeof analyses)[number];
+  const plan = retestPlan(trial, analysis, content.site.regenerateBelow);
+  expect(plan?.levels.map(({ treatment, side }) => [treatment, side])).toEqual([
+    ['shed', 'below'],
+    ['jar', 'unclear'],
+  ]);
+  expect(plan?.tests.map(({ years, date }) => [years, date])).toEqual([
+    [7, '2028-11-06'],
+    [10, '2031-11-07'],
+  ]);
 });

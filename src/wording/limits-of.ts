@@ -32,21 +32,23 @@ export function limitsOf(trial: Trial, analysis: Analysis): readonly Limit[] {
   const primary = results.find((result) => result.primary) ?? results[0];
   if (primary === undefined) return [{ id: 'not-yet' }];
   const all = results.flatMap(({ comparisons }) => comparisons);
-  const untestable = primary.comparisons.filter(({ verdict }) => verdict === 'untestable');
+  // A storage series compares lines; its tests are compared by an outcome of germination.
+  const compared = primary.measure === 'storage' ? (results.find(({ measure }) => measure === 'germination') ?? primary) : primary; // prettier-ignore
+  const untestable = compared.comparisons.filter(({ verdict }) => verdict === 'untestable');
   const serious = caveats.filter(({ weight, id }) => weight === 'serious' && id !== 'one-sowing');
   const seen = new Set<CaveatId>();
   const once = ({ id }: Caveat) => OWN.includes(id) && !seen.has(id) && seen.add(id) !== undefined;
   const detectable = largest(
-    primary.comparisons.filter((comparison) => findingCase(primary, comparison) === 'unclear'),
+    compared.comparisons.filter((comparison) => findingCase(compared, comparison) === 'unclear'),
   );
   const day = lastDay(trial);
   const last = lastTest(results);
   return [
     ...(untestable.length > 0 ? [{ id: 'any-difference', comparisons: untestable } as const] : []),
     ...(serious.length > 0 ? [{ id: 'cause', caveats: serious } as const] : []),
-    ...(detectable === null ? [] : [{ id: 'small-differences', result: primary, detectable } as const]),
-    ...(primary.matters === null && all.some(({ verdict }) => verdict === 'unclear')
-      ? [{ id: 'alike', result: primary } as const]
+    ...(detectable === null ? [] : [{ id: 'small-differences', result: compared, detectable } as const]),
+    ...(compared.matters === null && all.some(({ verdict }) => verdict === 'unclear')
+      ? [{ id: 'alike', result: compared } as const]
       : []),
     ...caveats.filter(once).map((caveat) => ({ id: 'of-caveat', caveat }) as const),
     ...(last === null ? [] : [{ id: 'forecast', last } as const]),

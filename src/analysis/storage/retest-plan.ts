@@ -86,7 +86,9 @@ function levelOf(start: Group, last: Group, regenerateBelow: number): Level {
   const initial = start.estimate ?? 0;
   const level = (initial * regenerateBelow) / 100;
   const { lower = null, upper = null } = last.interval ?? {};
-  const side = (upper ?? 100) < level ? 'below' : (lower ?? 0) > level ? 'above' : 'unclear';
+  // As whole numbers, as they are told: a range whose end is told as the level itself is too near.
+  const [least, most, limit] = [lower ?? 0, upper ?? 100, level].map(Math.round) as [number, number, number];
+  const side = most < limit ? 'below' : least > limit ? 'above' : 'unclear';
   const { lot, treatment, stored, estimate } = last;
   return { lot, treatment, stored: stored ?? 0, initial, last: estimate ?? 0, interval: { lower, upper }, level, side };
 }

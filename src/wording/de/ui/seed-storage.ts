@@ -14,10 +14,10 @@ export const seedStorage = {
     'Jahre, in denen erwartet wird, dass von 100 Samen statt {from} nur noch {to} aufgehen, nach der Feuchte des Saatguts und der Temperatur, bei der es dicht verschlossen liegt.',
   'seedStorage.caption': 'Erwartete Jahre von {from} auf {to} von 100',
   'seedStorage.crop': 'Kultur',
-  'seedStorage.case': '{moisture} %, {temperature} °C',
-  'seedStorage.over': 'über {years}',
+  'seedStorage.case': '{moisture} %, {temperature} °C',
+  'seedStorage.over': '{years}+',
   'seedStorage.limits':
-    'In wirklichen Sammlungen hielt sich Saatgut schlechter, als diese Gleichung sagt, oft viel schlechter. Mehr als {years} Jahre werden darum hier nicht unterschieden.',
+    'In wirklichen Sammlungen hielt sich Saatgut schlechter, als diese Gleichung sagt, oft viel schlechter. Mehr als {years} Jahre werden darum hier nicht unterschieden: {years}+.',
   'seedStorage.range':
     'Feuchte ist Wasser in % der ganzen Masse. Nichts gesagt wird unter {least} %, wo weiteres Trocknen nicht mehr hilft oder schadet, über {most} % (bei Konstanten aus dem Gedächtnis über {most2} %), unter {coldest} °C und über {warmest} °C: Ein Gefrierschrank liegt außerhalb.',
   'seedStorage.spread':

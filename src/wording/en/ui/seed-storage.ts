@@ -13,10 +13,10 @@ export const seedStorage = {
     'Years in which seed is expected to fall from {from} of 100 coming up to {to} of 100, by the moisture of the seed and the temperature at which it lies sealed.',
   'seedStorage.caption': 'Expected years from {from} to {to} of 100',
   'seedStorage.crop': 'Crop',
-  'seedStorage.case': '{moisture} %, {temperature} °C',
-  'seedStorage.over': 'over {years}',
+  'seedStorage.case': '{moisture} %, {temperature} °C',
+  'seedStorage.over': '{years}+',
   'seedStorage.limits':
-    'Seed in real collections kept less well than this equation says, often much less. More than {years} years are therefore not told apart here.',
+    'Seed in real collections kept less well than this equation says, often much less. More than {years} years are therefore not told apart here: {years}+.',
   'seedStorage.range':
     'Moisture is water in % of the whole mass. Nothing is said below {least} %, where further drying stops helping or harms, above {most} % (for constants from memory above {most2} %), below {coldest} °C or above {warmest} °C: a freezer lies outside.',
   'seedStorage.spread':
