@@ -1,18 +1,18 @@
+import { plugins } from '@citation-js/core';
+import '@citation-js/plugin-bibtex';
 import type { Citation } from './citation.ts';
+import { cited } from './cited.ts';
 
-/** The citation as BibTeX: @misc, which every style knows; names and title in braces of their own, so that they stay as written. */
-export function citationBib({ id, title, authors, publisher, address, doi, date, version }: Citation): string {
-  const fields: Readonly<Record<string, string | null>> = {
-    author: authors.map(({ name }) => `{${escaped(name)}}`).join(' and '),
-    title: `{${escaped(title)}}`,
-    year: date?.slice(0, 4) ?? null,
-    publisher: escaped(publisher),
-    note: `Data set, version ${version}`,
-    doi,
-    url: address,
-  };
-  const lines = Object.entries(fields).flatMap(([name, value]) => (value === null ? [] : [`  ${name} = {${value}},`]));
-  return `@misc{${id},\n${lines.join('\n')}\n}\n`;
+/** The citation as BibTeX: @misc, which every style knows, under the id of the trial. */
+export function citationBib(citation: Citation): string {
+  plugins.config.get('@bibtex').format.useIdAsLabel = true;
+  // Names are set as they stand, so what TeX would take for its own is spelt out here; the rest is done there.
+  const authors = citation.authors.map((author) => ({ ...author, name: spelt(author.name) }));
+  const date = citation.date?.slice(0, 4) ?? null; // BibTeX knows no day
+  const note = `Data set, version ${citation.version}`;
+  return `${cited({ ...citation, authors, date }, { note })
+    .format('bibtex')
+    .trim()}\n`;
 }
 
 const NAMED: Readonly<Record<string, string>> = {
@@ -21,5 +21,4 @@ const NAMED: Readonly<Record<string, string>> = {
   '~': '\\textasciitilde{}',
 };
 
-/** Letters that mean something to TeX, spelt so that they do not. */
-const escaped = (text: string): string => text.replace(/[\\^~{}&%$#_]/g, (letter) => NAMED[letter] ?? `\\${letter}`);
+const spelt = (text: string): string => text.replace(/[\\^~{}&%$#_]/g, (letter) => NAMED[letter] ?? `\\${letter}`);

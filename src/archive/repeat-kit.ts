@@ -4,8 +4,8 @@ import type { Lot, Outcome, Sowing, Treatment, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { csvText } from './csv-text.ts';
 import { given } from './given.ts';
-import { repeatSowings } from './repeat-sowings.ts';
 import type { Cell } from './table.ts';
+import { trialToRepeat } from './trial-to-repeat.ts';
 
 /**
  * What somebody needs to do a trial again: a README, and a trial's folder in which the question, treatments, plan
@@ -22,17 +22,15 @@ export function repeatKit(
   base: string,
   words: Words,
 ): ReadonlyMap<string, string> | null {
-  const isKnown = ({ treatment, seeds, stored }: Sowing) => seeds !== null && (treatment !== null || stored === 0);
-  if (trial.sowings.length === 0 || !trial.sowings.every(isKnown)) return null;
-  const seed = `repeat of ${address}`;
-  const sowings = repeatSowings(trial.sowings, seed);
-  const folder = `repeat-${trial.id}`.slice(0, 64).replace(/[^A-Za-z0-9]+$/, '');
+  const again = trialToRepeat(trial, address);
+  if (again === null) return null;
+  const { id: folder, sowings, seed, scoring } = again;
   const files: (readonly [string, string])[] = [
     ['trial.yaml', schemaLine(base, 'trial.yaml') + trialYaml(trial, address)],
     ['lots.yaml', schemaLine(base, 'lots.yaml') + stringify(Object.fromEntries(trial.lots.map(lotEntry)))],
     ['people.yaml', schemaLine(base, 'people.yaml') + stringify({ me: { name: '' } })],
     ['sowings.csv', sowingsCsv(sowings)],
-    ['counts.csv', countsCsv(trial, sowings)],
+    ['counts.csv', countsCsv(trial, sowings, scoring.days)],
     ...(trial.traits.length > 0 ? [['measurements.csv', measurementsCsv(trial)] as const] : []),
   ];
   return new Map([
@@ -89,9 +87,7 @@ function sowingsCsv(sowings: readonly Sowing[]): string {
 }
 
 /** A row a sowing and planned day, the cells to be filled in left empty. */
-function countsCsv({ counts, scoring }: Trial, sowings: readonly Sowing[]): string {
-  const done = [...new Set(counts.map(({ day }) => day))].toSorted((a, b) => a - b);
-  const days = scoring.days.length > 0 ? scoring.days : done;
+function countsCsv({ counts }: Trial, sowings: readonly Sowing[], days: readonly number[]): string {
   const sorts = (['abnormal', 'hard', 'fresh', 'dead'] as const).filter((sort) =>
     counts.some((count) => count[sort] !== null),
   );

@@ -5,6 +5,7 @@ import { contentFolder } from '../files/content-folder.ts';
 import { readContent, type Content } from '../files/read-content.ts';
 import { readTrialFolder, type TrialFolder } from '../files/read-trial-folder.ts';
 import { shownPath } from '../files/shown-path.ts';
+import { writeRecord } from '../files/write-record.ts';
 import { compareTypings } from '../trial/compare-typings.ts';
 import type { Problem } from '../trial/problem.ts';
 import { didYouMean } from '../trial/text/did-you-mean.ts';
@@ -13,13 +14,14 @@ import { checkReport } from './check-report.ts';
 import type { Terminal } from './terminal.ts';
 
 const USAGE = `npm run --silent check -- [<trial>…] [--strict] [--json] [--against <file>]
-                               [--content <folder>]
+                               [--record] [--content <folder>]
 
 Reads every file of the content folder (or of the trials named, by id or folder) and says what is wrong.
 
   --strict            warnings count as errors
   --json              prints fairsown-check/1 in place of text
   --against <file>    also compares counts.csv of the one trial named with a second typing of the same sheets
+  --record            writes into published.yaml what is published now; only where nothing is wrong
   --content <folder>  another content folder than FAIRSOWN_CONTENT or "content"
 
 Ends with 0 where nothing is wrong, 1 where there are errors (or typings that differ), 2 where it was called in
@@ -29,9 +31,14 @@ a way it does not know.
 /**
  * The command `check`: prints every problem of every file.
  *
+ * @param today ISO date that `--record` writes down
  * @returns the exit code: 0, 1 errors (with --strict also warnings), 2 usage
  */
-export async function runCheck(args: readonly string[], terminal: Terminal): Promise<0 | 1 | 2> {
+export async function runCheck(
+  args: readonly string[],
+  terminal: Terminal,
+  today = () => new Date().toISOString().slice(0, 10),
+): Promise<0 | 1 | 2> {
   const options = optionsOf(args);
   if (typeof options === 'string') return usage(options);
   const { values, positionals } = options;
@@ -40,7 +47,9 @@ export async function runCheck(args: readonly string[], terminal: Terminal): Pro
     return 0;
   }
 
-  const content = await readContent(values.content ?? contentFolder(), (trial, index, total) => {
+  if (values.record && positionals.length > 0) return usage('--record is of all trials; name none.');
+  const path = values.content ?? contentFolder();
+  const content = await readContent(path, (trial, index, total) => {
     if (terminal.terminal) terminal.err(`\r\u001b[K${index + 1} of ${total}: ${trial}`);
   });
   if (terminal.terminal) terminal.err('\r\u001b[K');
@@ -59,6 +68,10 @@ export async function runCheck(args: readonly string[], terminal: Terminal): Pro
   const report = checkReport(problems, trials.length, leftOut);
   terminal.out(values.json ? `${JSON.stringify(report.json, null, 2)}\n` : report.text + (typings?.closing ?? ''));
   const { errors, warnings } = report.json;
+  if (values.record && errors === 0) {
+    const recorded = await writeRecord(path, content.record, today());
+    if (!values.json) terminal.out(`Recorded in published.yaml: ${recorded.join(', ') || 'nothing new'}.\n`);
+  }
   return errors > 0 || (values.strict && warnings > 0) ? 1 : 0;
 
   function usage(message: string): 2 {
@@ -76,6 +89,7 @@ function optionsOf(args: readonly string[]) {
         strict: { type: 'boolean', default: false },
         json: { type: 'boolean', default: false },
         help: { type: 'boolean', default: false },
+        record: { type: 'boolean', default: false },
         against: { type: 'string' },
         content: { type: 'string' },
       },

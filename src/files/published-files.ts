@@ -11,18 +11,17 @@ import { csvText } from '../archive/csv-text.ts';
 import { dataPackage } from '../archive/data-package.ts';
 import { given } from '../archive/given.ts';
 import { miappe } from '../archive/miappe.ts';
-import { repeatKit } from '../archive/repeat-kit.ts';
 import type { Table } from '../archive/table.ts';
 import { tablesOf } from '../archive/tables-of.ts';
 import { toldTrial } from '../archive/told-trial.ts';
 import { zipOf } from '../archive/zip-of.ts';
 import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
-import { wordsFor } from '../wording/words-for.ts';
 import { analysisJson } from './analysis-json.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
 import { madeFile } from './made-file.ts';
 import { peopleNamed } from './people-named.ts';
+import { repeatKitZip } from './repeat-kit-zip.ts';
 
 /** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
 const R_SCRIPT = 'src/archive/analysis.R';
@@ -72,8 +71,8 @@ export async function publishedFiles(
     made('citation.bib', citationBib(cited)),
     made('citation.csl.json', citationCsl(cited)),
   ];
-  const kit = repeatKit(told, address, site.base, wordsFor(site.language));
-  if (kit) files.push(made(`repeat-${trial.id}.zip`, kitZip(kit)));
+  const kit = repeatKitZip(told, address, site);
+  if (kit) files.push(made(`repeat-${trial.id}.zip`, kit));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));
   const zip = await buildKeeper().bytes('zip', `${trial.id}\n${checksums(files)}`, async () => zipOf(trial.id, files));
@@ -91,11 +90,6 @@ function rawFiles(folder: string, trial: Trial): Promise<PublishedFile[]> {
       return published;
     }),
   );
-}
-
-function kitZip(kit: ReadonlyMap<string, string>): Uint8Array {
-  const encoder = new TextEncoder();
-  return zipOf('repeat-kit', [...kit].map(([name, text]) => ({ name, bytes: encoder.encode(text) }))); // prettier-ignore
 }
 
 const made = (name: string, content: string | Uint8Array, table: Table | null = null): PublishedFile => ({

@@ -6,6 +6,7 @@ import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE } from '../trial/read-site.ts';
 import type { Site } from '../trial/trial.ts';
 import { checkAliases } from './check-aliases.ts';
+import { checkRecord, type Record } from './check-record.ts';
 import { readRepeats, type Repeat } from './read-repeats.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { readTrialFolder, type TrialFolder } from './read-trial-folder.ts';
@@ -20,6 +21,8 @@ export interface Content {
   readonly trials: readonly TrialFolder[];
   /** Published trials of other sites, the zips under repeats/, sorted by name. */
   readonly repeats: readonly Repeat[];
+  /** What was published, as published.yaml says. */
+  readonly record: Record;
   /** Problems of the folder and the site files; those of each trial and each zip stand with it. */
   readonly problems: readonly Problem[];
 }
@@ -44,7 +47,7 @@ export async function readContent(
       message: 'there is no such content folder',
       remedy: 'Name it with --content or FAIRSOWN_CONTENT; without either it is "content".',
     });
-    return { folder, site: DEFAULT_SITE, trials: [], repeats: [], problems: problems.problems };
+    return { folder, site: DEFAULT_SITE, trials: [], repeats: [], record: NO_RECORD, problems: problems.problems };
   }
 
   const first = await readSiteFolder(absolute);
@@ -54,7 +57,8 @@ export async function readContent(
     progress(id, index, ids.length);
     trials.push(await readTrialFolder(join(absolute, 'trials', id), first));
   }
-  const checked = checkAliases(trials);
+  const record = await checkRecord(absolute, checkAliases(trials));
+  const checked = record.trials;
   const repeats = await readRepeats(absolute, first.site.questions, ids);
   // Read again, now that the trials are known that questions name.
   const known = new Map([
@@ -62,8 +66,11 @@ export async function readContent(
     ...checked.map(({ id, trial }) => [id, trial] as const),
   ]);
   const again = await readSiteFolder(absolute, known);
-  return { folder, site: again.site, trials: checked, repeats, problems: [...problems.problems, ...again.problems] };
+  const all = [...problems.problems, ...again.problems, ...record.problems];
+  return { folder, site: again.site, trials: checked, repeats, record, problems: all };
 }
+
+const NO_RECORD: Record = { now: new Map(), before: new Map(), problems: [], trials: [] };
 
 /** Folders under trials/; a link that leads out of the content folder is reported and left alone. */
 async function trialNames(content: string, problems: FolderProblems): Promise<string[]> {

@@ -41,13 +41,13 @@ test('the same facts in all three forms', () => {
   `);
   expect(citationBib(cited)).toMatchInlineSnapshot(`
     "@misc{test,
-      author = {{Mara \\{Holt\\} \\& Søn} and {Li}},
-      title = {{Jar: 50 \\% drier?}},
-      year = {2026},
-      publisher = {Seed trials},
-      note = {Data set, version 2},
-      doi = {10.5281/zenodo.123},
-      url = {https://example.org/trials/test/},
+    	author = {{Mara \\{Holt\\} \\& Søn} and {Li}},
+    	doi = {10.5281/zenodo.123},
+    	year = {2026},
+    	note = {Data set, version 2},
+    	publisher = {Seed trials},
+    	title = {Jar: 50 \\% drier?},
+    	url = {https://example.org/trials/test/},
     }
     "
   `);

@@ -87,9 +87,9 @@ test('only the trials named, by id or by folder, with the site files', async () 
 });
 
 test('called in a way it does not know: a reason, the usage, exit 2', async () => {
-  const unknown = await check(['--record']);
+  const unknown = await check(['--recrd']);
   expect(unknown).toMatchObject({ code: 2, out: '' });
-  expect(unknown.err).toMatch(/^Unknown option '--record'\n\nnpm run --silent check -- /);
+  expect(unknown.err).toMatch(/^Unknown option '--recrd'\n\nnpm run --silent check -- /);
   expect((await check(['lek'])).err).toMatch(/^There is no trial "lek" in content\/trials. Did you mean "leek"\?\n/);
   expect(await check(['--help'])).toMatchObject({ code: 0, err: '' });
 });

@@ -1,5 +1,4 @@
-import { canonicalJson } from '../../trial/canonical-json.ts';
-import { sha256Hex } from '../../trial/sha256-hex.ts';
+import { inputsDigest } from '../../trial/inputs-digest.ts';
 import type { Site, Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
 
@@ -16,7 +15,7 @@ export function citeLine(words: Words, trial: Trial, site: Site, address: string
   const where = trial.doi ? `https://doi.org/${trial.doi}` : address;
   const version = words.say('cite.version', {
     version: String(1 + trial.changes.length),
-    digest: sha256Hex(new TextEncoder().encode(canonicalJson(trial.inputs))).slice(0, 12),
+    digest: inputsDigest(trial).slice(0, 12),
   });
   return `${who}${year ? ` (${year})` : ''}. ${trial.title}. ${version}. ${site.name}. ${where}. ${trial.licence ?? site.licence}.`;
 }

@@ -14,7 +14,7 @@ export const kit = {
   'kit.plan':
     'Ändern Sie den Plan, wenn es sein muss, vor der Aussaat, und sagen Sie, was anders ist als im ursprünglichen Versuch. Eine Änderung nach der ersten Zählung schwächt das Ergebnis.',
   'kit.counts':
-    'counts.csv hat für jede Aussaat und jeden Zähltag eine Zeile. Die Zahlen sind Summen bis zu diesem Tag. Eine leere Zelle heißt: nicht gezählt. Das ist keine Null.',
+    'Im Ordner „sheets“ liegen Bögen zum Ausdrucken und Ausfüllen. counts.csv hat für jede Aussaat und jeden Zähltag eine Zeile. Die Zahlen sind Summen bis zu diesem Tag. Eine leere Zelle heißt: nicht gezählt. Das ist keine Null.',
   'kit.finish':
     'Tragen Sie bei der Aussaat in trial.yaml das Datum als „sown“ ein und setzen Sie „status: growing“, nach der letzten Zählung „status: finished“. Lassen Sie „repeats“, wie es ist: Es verbindet Ihren Bericht mit dem ursprünglichen.',
   'kit.conditions':

@@ -12,7 +12,7 @@ export const kit = {
   'kit.plan':
     'Change the plan, if you must, before you sow, and say what differs from the original. A change made after the first count makes the result weaker.',
   'kit.counts':
-    'counts.csv has a row for every sowing on every day of counting. Numbers are totals up to that day. An empty cell means not checked, which is not zero.',
+    'The folder “sheets” holds sheets to print and to write on. counts.csv has a row for every sowing on every day of counting. Numbers are totals up to that day. An empty cell means not checked, which is not zero.',
   'kit.finish':
     'When you sow, write the date into trial.yaml as “sown” and set “status: growing”; after the last count, “status: finished”. Leave “repeats” as it is: it links your report to the original.',
   'kit.conditions':
