@@ -78,11 +78,22 @@ function studyRows(
     ['study', null, 'growthFacilityDesc', condition('place'), 'trial.yaml, conditions, place'],
     ['study', null, 'expeDesignDesc', design.join('; ') || null, 'trial.yaml, sowing'],
     ['study', null, 'obsUnitDesc', sowing.container, 'trial.yaml, sowing, container'],
-    ...files.flatMap(({ name, title }): Row[] => [
-      ['data file', name, 'dataFileLink', `${address}data/${name}`, ''],
-      ['data file', name, 'dataFileDesc', title, ''],
-    ]),
+    ...fileRows(address, files),
   ];
+}
+
+function fileRows(
+  address: string,
+  files: readonly { readonly name: string; readonly title: string }[],
+): readonly Row[] {
+  if (files.length === 0) {
+    const where = 'counts.csv or measurements.csv, once there are any';
+    return ['dataFileLink', 'dataFileDesc'].map((field): Row => ['data file', null, field, null, where]);
+  }
+  return files.flatMap(({ name, title }): Row[] => [
+    ['data file', name, 'dataFileLink', `${address}data/${name}`, ''],
+    ['data file', name, 'dataFileDesc', title, ''],
+  ]);
 }
 
 function personRows({ roles }: Trial, { id, name, affiliation }: Person): readonly Row[] {
@@ -130,7 +141,8 @@ function unitRows({ sowings, sowing: { container } }: Trial): readonly Row[] {
     ['observation unit', id, 'obsUnitType', type, ''],
     ['observation unit', id, 'obsUnitFactorValue', treatment, 'no treatment, or kept apart until the last count'],
   ]);
-  return units.length > 0 ? units : [['observation unit', null, 'obsUnitId', null, 'sowings.csv']];
+  if (units.length > 0) return units;
+  return ['obsUnitId', 'obsUnitType'].map((field): Row => ['observation unit', null, field, null, 'sowings.csv']);
 }
 
 function variableRows({ outcomes, traits, scoring }: Trial, { results }: Analysis): readonly Row[] {

@@ -4,6 +4,7 @@ import type { Site, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { currentSite } from './current-site.ts';
 import { repeatedBy } from './repeated-by.ts';
+import { repeatsHere } from './repeats-here.ts';
 
 /** What every part of a report is made from. */
 export interface Report {
@@ -20,5 +21,8 @@ export async function currentTrial(params: Readonly<Record<string, string | unde
   const entry = await getEntry('trials', params.trial ?? '');
   if (!entry) throw new Error(`There is no trial "${params.trial}"; this component belongs on the page of a trial.`);
   const questions = (await getCollection('questions')).map(({ data }) => data.pooled);
-  return { ...entry.data, ...(await currentSite()), repeatedBy: repeatedBy(entry.data.trial, questions) };
+  const { trial } = entry.data;
+  const { site, words } = await currentSite();
+  const repeats = (await repeatsHere(trial, site)).flatMap((other) => (other.how === 'repeats' ? [other.trial] : []));
+  return { ...entry.data, site, words, repeatedBy: repeatedBy(trial, questions, repeats) };
 }

@@ -93,7 +93,8 @@ test('the date is that of the last change, else of the end, else of the sowing',
   expect(dateOf({ sown: null })).toBeNull();
 });
 
-// Schema guide of CFF 1.2.0: the four keys that it requires, and the patterns of those that have one.
+// Guide to Citation File Format schema version 1.2.0 (schema-guide.md of citation-file-format/citation-file-format at 1.2.0;
+// its list of required keys read, the patterns of the others from memory).
 test('CITATION.cff of every demonstration trial has what its format requires', async () => {
   for (const { text } of await publishedDemo()) {
     const cff = parse(text('CITATION.cff'));

@@ -27,11 +27,15 @@ test('no label can end the data block, and every one is read back as it was', ()
   expect(graph[0].variableMeasured).toEqual([hostile]);
 });
 
+// schema.org names no property as required; the lists are those of Google's guides to structured data for data sets and
+// articles, from memory: of a data set `name` and a `description` of 50 to 5000 characters, the others recommended.
 test('what a data set and an article need is there', () => {
   const { '@context': context, '@graph': graph } = JSON.parse(searchData(cited, page));
   const [dataset, article] = graph;
   expect(context).toBe('https://schema.org');
   expect(dataset['@type']).toBe('Dataset');
+  expect(dataset.description.length).toBeGreaterThanOrEqual(50);
+  expect(dataset.description.length).toBeLessThanOrEqual(5000);
   for (const key of ['name', 'description', 'license', 'creator', 'distribution', 'version', 'identifier', 'url']) {
     expect(dataset[key], key).toBeTruthy();
   }

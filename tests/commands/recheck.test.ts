@@ -65,8 +65,37 @@ test('a changed count and a missing file: 1, with what differs', async () => {
   expect(lines.length).toBeGreaterThan(20);
 });
 
+test('a zip in which a digest, a file or the analysis was lost or touched up: 1', async () => {
+  const files = Object.fromEntries((published?.files ?? []).filter(({ name }) => !name.startsWith('peas')).map(({ name, bytes }) => [name, bytes])); // prettier-ignore
+  const spoilt = async (name: string, changed: Readonly<Record<string, Uint8Array>>, lost: readonly string[] = []) => {
+    const kept = Object.entries({ ...files, ...changed }).filter(([file]) => !lost.includes(file));
+    writeFileSync(join(root, name), zipSync(Object.fromEntries(kept)));
+    const { code, out } = await run(join(root, name));
+    expect(code, name).toBe(1);
+    return out.split('\n')[1];
+  };
+  const text = (name: string) => new TextDecoder().decode(files[name]);
+  const bytes = (words: string) => new TextEncoder().encode(words);
+  expect([
+    await spoilt('no-sums.zip', {}, ['SHA256SUMS']),
+    await spoilt('no-analysis.zip', {}, ['analysis.json']),
+    await spoilt('no-sowings.zip', {}, ['sowings.csv']),
+    await spoilt('sums.zip', { SHA256SUMS: bytes(text('SHA256SUMS').slice(1)) }),
+    await spoilt('figure.zip', { 'analysis.json': bytes(text('analysis.json').replace('"count": 54', '"count": 55')) }),
+  ]).toMatchInlineSnapshot(`
+    [
+      "  SHA256SUMS is missing, so that no other file can be held against its digest",
+      "  analysis.json is missing",
+      "  sowings.csv is missing",
+      "  SHA256SUMS was altered: a line is no digest and file name",
+      "  analysis.json was altered: it is not the file that was published",
+    ]
+  `);
+});
+
 test('what is no published trial, or not safe to open: 2, one sentence each', async () => {
   writeFileSync(join(root, 'unsafe.zip'), zipSync({ '../counts.csv': new Uint8Array(1) }));
+  writeFileSync(join(root, 'bomb.zip'), zipSync({ 'counts.csv': new Uint8Array(20_000_001) }));
   const linked = copy((folder) => symlinkSync('/etc/hostname', join(folder, 'events.csv')));
   const newer = copy((folder) => {
     const analysis = readFileSync(join(folder, 'analysis.json'), 'utf8');
@@ -76,6 +105,7 @@ test('what is no published trial, or not safe to open: 2, one sentence each', as
     join(root, 'nowhere'),
     join(root, 'counts.csv'),
     join(root, 'unsafe.zip'),
+    join(root, 'bomb.zip'),
     mkdtempSync(join(root, 'empty-')),
     linked,
     newer,
@@ -90,6 +120,7 @@ test('what is no published trial, or not safe to open: 2, one sentence each', as
     "There is no such file or folder.
     It cannot be read as a zip; it may be damaged.
     It holds a file whose name leads out of the folder; it is not unpacked.
+    It unpacks to more than a trial can hold (500 files, 20 MB a file, 100 MB together).
     These are not the files of a published trial: there is no analysis.json that can be read.
     It holds a link that leads out of the folder; that is not followed.
     It was made by a newer version (format 7); this one knows format 1.

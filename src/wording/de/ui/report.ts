@@ -77,6 +77,10 @@ export const report = {
   'action.kept': 'behalten',
   'action.care': 'Pflege',
 
+  'repeat.known': 'Andere Versuche zu dieser Frage auf dieser Website',
+  'repeat.how.repeats': 'wiederholt diesen Versuch',
+  'repeat.how.original': 'wird von diesem Versuch wiederholt',
+  'repeat.how.question': 'beantwortet dieselbe Frage',
   'repeat.caption': 'Was man vor einer neuen Aussaat wissen muss',
   'repeat.container': 'Eine Aussaat ist',
   'repeat.howMany': 'Wie viele',

@@ -74,6 +74,10 @@ export const report = {
   'action.kept': 'kept in',
   'action.care': 'care',
 
+  'repeat.known': 'Other trials of this question on this site',
+  'repeat.how.repeats': 'repeats this trial',
+  'repeat.how.original': 'is repeated by this trial',
+  'repeat.how.question': 'answers the same question',
   'repeat.caption': 'What to know before sowing it again',
   'repeat.container': 'One sowing is',
   'repeat.howMany': 'How many',
