@@ -19,6 +19,7 @@ export interface Timing {
 
 export function timingOf(measure: Measure, treated: UnitGroup, control: UnitGroup): Timing {
   if (!isTime(measure)) return { bracket: null, coarse: false, ownHolds: true };
-  const coarse = [treated, control].some((group) => isCoarse(measure, groupChecks(group)));
-  return { bracket: lagBracket(measure, treated, control), coarse, ownHolds: measure !== 'spread' };
+  const checks = [groupChecks(treated), groupChecks(control)] as const;
+  const coarse = checks.some((group) => isCoarse(measure, group));
+  return { bracket: lagBracket(measure, ...checks), coarse, ownHolds: measure !== 'spread' };
 }

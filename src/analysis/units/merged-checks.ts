@@ -4,17 +4,25 @@ import type { Checked } from './day-of-lot.ts';
 /**
  * Counts of several sowings added up, for the days on which all of them are known: checked, or all
  * seeds germinated before. Other days are passed over, never guessed.
+ *
+ * @param sowings each with its checks by day
  */
 export function mergedChecks(sowings: readonly Checked[]): readonly Check[] {
   const days = [...new Set(sowings.flatMap(({ checks }) => checks.map(({ day }) => day)))].sort((a, b) => a - b);
+  const latest = sowings.map(() => -1); // of each sowing, the place of its last check up to the day
   return days.flatMap((day) => {
-    const totals = sowings.map((sowing) => totalOn(sowing, day));
-    if (totals.some((total) => total === null)) return [];
-    return [{ day, total: totals.reduce<number>((sum, total) => sum + (total ?? 0), 0) }];
+    let total = 0;
+    for (const [index, { seeds, checks }] of sowings.entries()) {
+      let place = latest[index] ?? -1;
+      while ((checks[place + 1]?.day ?? Infinity) <= day) place++;
+      latest[index] = place;
+      total += totalOn(checks[place], seeds, day);
+    }
+    return Number.isNaN(total) ? [] : [{ day, total }];
   });
 }
 
-function totalOn({ seeds, checks }: Checked, day: number): number | null {
-  const last = checks.findLast((check) => check.day <= day);
-  return last !== undefined && (last.day === day || last.total === seeds) ? last.total : null;
+/** NaN where the sowing is not known on that day, so that no sum with it is. */
+function totalOn(last: Check | undefined, seeds: number | null, day: number): number {
+  return last !== undefined && (last.day === day || last.total === seeds) ? last.total : NaN;
 }
