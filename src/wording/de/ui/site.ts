@@ -36,7 +36,8 @@ export const site = {
   'home.firmest': 'Sicherste Ergebnisse',
   'home.firmestNote':
     'Mehrere Schalen je Behandlung, durch Los aufgestellt, und die Frage stand vor der ersten Auszählung fest.',
-  'home.questions': 'Gestellte Fragen',
+  'home.questions': 'Von mehreren gefragt',
+  'home.allQuestions': 'Alle Fragen',
   'home.growing': 'Läuft gerade, und was ansteht',
   'home.all': 'Alle Versuche',
   'home.none': 'Noch ist kein Versuch veröffentlicht.',
