@@ -98,10 +98,18 @@ function inOrder(a: Asked, b: Asked): number {
   return key(a) < key(b) ? -1 : 1;
 }
 
-/** Names under which the same records are known again: the trial, and the digests of its data. */
+/**
+ * Names under which the same records are known again: the trial of this site; and the digests of its data with who sowed it
+ * and when, since two growers with one tray of each can well have counted the same.
+ */
 function recordsOf({ trial, origin }: Answer): readonly string[] {
   const data = trial.inputs.filter(({ file }) => /^(counts|measurements|weighings)\.csv$/.test(file));
-  return [...(origin ? [] : [`trial ${trial.id}`]), ...data.map(({ file, sha256 }) => `${file} ${sha256}`)];
+  const growers = trial.authors.map(({ name }) => name);
+  const digests = data.map(({ sha256 }) => sha256);
+  return [
+    ...(origin ? [] : [`trial ${trial.id}`]),
+    ...(data.length > 0 ? [JSON.stringify([trial.sown, growers, digests])] : []),
+  ];
 }
 
 /** Values of one heading and one unit can be put together. */

@@ -251,6 +251,17 @@ describe('which comparison of a trial is meant', () => {
     ]);
   });
 
+  test('two growers who counted the same, down to the byte, both count', () => {
+    const input = { file: 'counts.csv', sha256: 'ab', bytes: 9 };
+    const [first] = FOUR as readonly [Trial];
+    const authors = first.authors.map((author) => ({ ...author, name: 'Kesh' }));
+    const alike = [
+      { ...first, inputs: [input] },
+      { ...first, id: 'e', inputs: [input], authors },
+    ];
+    expect(pool([...alike, ...FOUR.slice(1)])).toMatchObject({ leftOut: [], trials: { length: 5 } });
+  });
+
   test('several lots: their pooled comparison, a named one, else the first with a remark', () => {
     const lots = [makeLot('old'), makeLot('new')];
     const sowings = (trays: number) =>
