@@ -12,16 +12,21 @@ export interface LotSeries {
   readonly tests: readonly LotTest[];
 }
 
+/** More series than this nobody tells apart. */
+const MOST = 12;
+
 /**
  * How much of a lot came up over the years: a mark with its range for each test. Only tests of one storage series are
  * joined. Draws finished numbers; computes none.
  *
  * @param tests by date (`lotTests`)
- * @returns null where the lot was tested on one date only: nothing is over time then, and the table says it all
+ * @returns null where the lot was tested on one date only, as nothing is over time then, or in more series than can be
+ * told apart; the table says it all
  */
 export function lotGermination(name: string, tests: readonly LotTest[], words: Words): Chart | null {
   const [first, last] = [tests[0], tests.at(-1)];
-  if (!first || !last || first.date === last.date) return null;
+  const series = seriesOf(tests, words);
+  if (!first || !last || first.date === last.date || series.length > MOST) return null;
   const values = tests.map(
     ({ trial, result, group, date }) => `${words.date(date)}, ${words.groupSentence(trial, result, group)}.`,
   );
@@ -31,7 +36,7 @@ export function lotGermination(name: string, tests: readonly LotTest[], words: W
     subtitle: words.ui['chart.lot.subtitle'],
     description: words.say('chart.lot.description', { values: values.join(' ') }),
     table: lotTestsTable(words, tests),
-    spec: lotPlot(seriesOf(tests, words), words),
+    spec: lotPlot(series, words),
   };
 }
 

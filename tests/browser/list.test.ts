@@ -6,7 +6,7 @@ import { startBrowser } from '../support/browser.ts';
 import { openPage } from '../support/open-page.ts';
 
 const site = inject('site');
-const titles = (page: Page) => page.locator('#entries > li:visible h2').allTextContents();
+const titles = (page: Page) => page.locator('#entries > li:visible :is(h2, .brief > a)').allTextContents();
 
 let browser: Browser;
 beforeAll(async () => {

@@ -24,6 +24,14 @@ test('one date is no course: the table says it', () => {
   expect(lotGermination('Leek', [], words)).toBeNull();
 });
 
+test('more series than can be told apart are left to the table', () => {
+  const many = Array.from({ length: 11 }, (_, index) =>
+    tests.slice(-1).map((one) => ({ ...one, trial: { ...one.trial, id: `trial-${index}` } })),
+  ).flat();
+  expect(lotGermination('Leek', [...tests.slice(0, 4), ...many.slice(0, 10)], words)).not.toBeNull();
+  expect(lotGermination('Leek', [...tests.slice(0, 4), ...many], words)).toBeNull();
+});
+
 test('marks of one date stand apart, and only tests of one series are joined', async () => {
   const chart = lotGermination('Leek', tests, words);
   const { drawn } = readSvg(await renderSvg(chart!.spec, 'lot'));

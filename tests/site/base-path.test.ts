@@ -33,6 +33,11 @@ beforeAll(() => {
     'name: Our <bench> & "garden"\nbase: https://example.org/garden/\nlanguage: en-GB\nlicence: CC-BY-4.0\n',
   );
   appendFileSync(join(content, 'trials/herbs-lit-or-covered/trial.yaml'), OLD_AND_CHANGED);
+  const lots = readFileSync(join(content, 'lots.yaml'), 'utf8');
+  writeFileSync(
+    join(content, 'lots.yaml'),
+    lots.replace('crop: dill', 'crop: Möhre / "Karotte" <b>').replace('crop: chives', 'crop: лук'),
+  );
   built = astroBuild(join(folder, 'dist'), content);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -111,6 +116,13 @@ test('a name with signs of HTML stays a name', () => {
   const html = readFileSync(join(folder, 'dist', 'index.html'), 'utf8');
   expect(html).toContain('<title>Our &lt;bench&gt; &amp; &quot;garden&quot;</title>');
   expect(html.replaceAll(/"[^"]*"/g, '')).not.toContain('<bench>');
+});
+
+test('crops of any name stand at addresses that every host takes, and keep their names', () => {
+  const page = (crop: string) => readFileSync(join(folder, 'dist', 'trials/by/crop', crop, 'index.html'), 'utf8');
+  expect(page('moehre-karotte-b')).toContain('Trials with Möhre / &quot;Karotte&quot; &lt;b&gt;</h1>');
+  expect(page('43b-443-43a')).toContain('Trials with лук</h1>');
+  for (const file of globSync('**/*', { cwd: join(folder, 'dist') })) expect(file).toMatch(/^[\w./-]+$/);
 });
 
 test('a content folder that moved is built from where it is now', () => {

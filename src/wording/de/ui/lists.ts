@@ -5,6 +5,7 @@ export const lists = {
   'list.filterMeasure': 'Gemessen',
   'list.equal':
     'Ein Versuch, der keinen Unterschied fand oder nichts sagen kann, steht hier wie jeder andere: die neuesten zuerst, was immer herauskam.',
+  'list.older': '{n} ältere Versuche stehen unter ihrem Jahr:',
 
   'by.crop': 'Versuche nach Kultur',
   'by.treatment': 'Versuche nach Behandlung',

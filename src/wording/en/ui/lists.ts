@@ -3,6 +3,7 @@ export const lists = {
   'list.filterMeasure': 'Measured',
   'list.equal':
     'A trial that showed no difference, or cannot tell, stands here like any other: newest first, whatever was found.',
+  'list.older': '{n} older trials stand under their year:',
 
   'by.crop': 'Trials by crop',
   'by.treatment': 'Trials by treatment',
