@@ -34,7 +34,7 @@ export const siteIndex: readonly IndexGroup[] = [
     title: 'index.behind',
     entries: [
       { path: '/methods/', name: 'nav.methods', main: true },
-      { path: '/glossary/', name: 'nav.glossary', main: true },
+      { path: '/glossary/', name: 'nav.glossary' },
       { path: '/notices/', name: 'nav.notices' },
       { path: '/data-format/', name: 'nav.dataFormat' },
       { path: '/seed-storage/', name: 'nav.seedStorage' },

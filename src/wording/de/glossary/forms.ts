@@ -34,7 +34,6 @@ export const forms: TermForms = {
   'next-result': { any: 'nächsten? wiederholung' },
   'random-effects': { any: 'zufälligen? effekte' },
   reml: { exact: 'REML' },
-  'survival-line': { any: 'überlebenslinien?' },
   probit: { any: 'probits?' },
   q: { exact: 'Q' },
   orthodox: { any: 'orthodox' },

@@ -35,7 +35,6 @@ export const forms: TermForms = {
   'next-result': { any: 'next repeat' },
   'random-effects': { any: 'random effects' },
   reml: { exact: 'REML' },
-  'survival-line': { any: 'survival lines?' },
   probit: { any: 'probits?' },
   q: { exact: 'Q' },
   interval: { any: '(?:9[05] % )?intervals?' },
