@@ -18,12 +18,12 @@ test('the title says when half still came up, or that it has not come to that', 
 test('the table has a row a test, with the range and the line', () => {
   expect(chart.table.rows.slice(0, 6).map((row) => row.join(' | '))).toMatchInlineSnapshot(`
     [
-      "Shed | 0.0 years | 2 batches | 91 of 100 | 91 % | 83 % to 96 % | 91 %",
-      "Shed | 1.0 years | 2 batches | 81 of 100 | 81 % | 71 % to 88 % | 81 %",
-      "Shed | 2.0 years | 2 batches | 65 of 100 | 65 % | 54 % to 75 % | 65 %",
-      "Shed | 3.0 years | 2 batches | 45 of 100 | 45 % | 35 % to 56 % | 45 %",
-      "Shed | 5.0 years | 2 batches | 13 of 100 | 13 % | 7 % to 22 % | 13 %",
-      "Jar | 0.0 years | 2 batches | 91 of 100 | 91 % | 83 % to 96 % | 91 %",
+      "Shed | 0 years | 2 batches | 91 of 100 | 91 % | 83 % to 96 % | 91 %",
+      "Shed | 1 year | 2 batches | 81 of 100 | 81 % | 71 % to 88 % | 81 %",
+      "Shed | 2 years | 2 batches | 65 of 100 | 65 % | 54 % to 75 % | 65 %",
+      "Shed | 3 years | 2 batches | 45 of 100 | 45 % | 35 % to 56 % | 45 %",
+      "Shed | 5 years | 2 batches | 13 of 100 | 13 % | 7 % to 22 % | 13 %",
+      "Jar | 0 years | 2 batches | 91 of 100 | 91 % | 83 % to 96 % | 91 %",
     ]
   `);
 });

@@ -175,7 +175,7 @@ test('a storage series has a row for each test, with its time', () => {
   };
   const notes = rows(draw(plain, result), 'notes').map(({ text }) => text);
   expect(notes.filter((note) => String(note).startsWith('stored'))).toEqual(
-    Array(2).fill(['stored 0.0 years', 'stored 2.0 years']).flat(),
+    Array(2).fill(['stored 0 years', 'stored 2 years']).flat(),
   );
   expect(rows(draw(plain, result), 'dots')).toHaveLength(12);
 });
