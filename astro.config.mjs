@@ -7,6 +7,7 @@ import { defineConfig } from 'astro/config';
 import { parse } from 'yaml';
 import { tidyKept } from './src/files/kept/tidy-kept.ts';
 import { movedPages } from './src/files/moved-pages.ts';
+import { offlinePage } from './src/files/offline-page.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
 import { searchIndex } from './src/files/search-index.ts';
@@ -34,6 +35,7 @@ export default defineConfig({
     sitemap({ filter: (page) => !moved.has(page) }),
     searchIndex(moved.has),
     tidyKept(),
+    offlinePage('record/'),
   ],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },

@@ -28,7 +28,10 @@ export const siteIndex: readonly IndexGroup[] = [
   },
   {
     title: 'index.bench',
-    entries: [{ path: '/plan/', name: 'nav.plan', main: true }],
+    entries: [
+      { path: '/plan/', name: 'nav.plan', main: true },
+      { path: '/record/', name: 'nav.record' },
+    ],
   },
   {
     title: 'index.behind',

@@ -9,7 +9,13 @@ const html = (path: string) => readFileSync(fileOf(path), 'utf8');
 const all = (text: string, pattern: RegExp) => [...text.matchAll(pattern)].map(([, found = '']) => found);
 
 /** Pages that carry a script of their own; all others carry none. */
-const WITH_SCRIPT: readonly RegExp[] = [/^trials\/$/, /^trials\/[^/]+\/recheck\/$/, /^search\/$/, /^plan\/$/];
+const WITH_SCRIPT: readonly RegExp[] = [
+  /^trials\/$/,
+  /^trials\/[^/]+\/recheck\/$/,
+  /^search\/$/,
+  /^plan\/$/,
+  /^record\/$/,
+];
 
 const validator = new HtmlValidate({
   extends: ['html-validate:recommended', 'html-validate:a11y'],

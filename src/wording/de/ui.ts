@@ -9,6 +9,7 @@ import { planAnswer } from './ui/plan-answer.ts';
 import { planPage } from './ui/plan-page.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
+import { record } from './ui/record.ts';
 import { recheck } from './ui/recheck.ts';
 import { report } from './ui/report.ts';
 import { seedStorage } from './ui/seed-storage.ts';
@@ -20,6 +21,7 @@ import { tables } from './ui/tables.ts';
 export const ui: Readonly<Record<UiKey, string>> = {
   ...site,
   ...report,
+  ...record,
   ...recheck,
   ...storage,
   ...seedStorage,

@@ -88,23 +88,6 @@ export const print = {
   'plan.oneTray':
     'Mit einer Schale je Behandlung lässt sich nichts vom gewöhnlichen Zufall zwischen Schale und Schale trennen.',
 
-  'record.title': 'Keimlinge zählen',
-  'record.intro': 'Geht ohne Netz. Die Zahlen bleiben auf diesem Telefon, bis Sie sie speichern.',
-  'record.trial': 'Versuchsdatei',
-  'record.day': 'Tag',
-  'record.save': 'counts.csv speichern',
-  'record.next': 'Weiter',
-  'record.previous': 'Zurück',
-  'record.undo': 'Rückgängig',
-  'record.plus': 'Einer mehr',
-  'record.minus': 'Einer weniger',
-  'record.notChecked': 'Nicht gezählt',
-  'record.allUp': 'Alle {seeds} sind aufgegangen',
-  'record.tooMany': 'Hier wurden nur {seeds} Samen gesät.',
-  'record.fewerThanBefore': 'Bei der letzten Auszählung waren es {before}; eine Summe kann nicht sinken.',
-  'record.saved': 'Gespeichert',
-  'record.unsaved': 'noch nicht gespeichert',
-
   'command.result': 'Ergebnis',
   'command.trial': 'Versuch',
   'command.caveats': 'Vorbehalte',
