@@ -49,28 +49,27 @@ function cropSentences(answer: PlanAnswer, unit: string, amounts: PlanAmounts, {
 }
 
 function togetherSentences(answer: PlanAnswer, amounts: PlanAmounts, { say, number }: PlanSpeech): string[] {
-  const { design, simulated } = answer;
-  const together = simulated?.together ?? null;
-  const crops = number(design.crops);
-  return [
-    ...(simulated?.crop && design.crops > 1
+  const { design, closed, simulated } = answer;
+  const any =
+    simulated?.crop && design.crops > 1
       ? [
           say('answer.anyAlarm', {
             rate: amounts.rate(simulated.anyAlarm.share),
             firm: amounts.rate(simulated.anyFirmAlarm.share),
           }),
         ]
-      : []),
-    ...(together === null
-      ? []
-      : [
-          say('answer.together', {
-            crops,
-            rate: amounts.rate(together.shown.share),
-            size: amounts.size(together.halfWidth.value),
-            alarm: amounts.rate(together.falseAlarm.share),
-          }),
-        ]),
+      : [];
+  const common = { crops: number(design.crops), matters: amounts.ofSize(design.matters) };
+  if (simulated?.together) {
+    const { shown, halfWidth, falseAlarm } = simulated.together;
+    const [rate, alarm] = [amounts.rate(shown.share), amounts.rate(falseAlarm.share)];
+    return [...any, say('answer.together', { ...common, rate, alarm, size: amounts.size(halfWidth.value) })];
+  }
+  if (closed.together === null) return any;
+  const { power, halfWidth } = closed.together;
+  return [
+    ...any,
+    say('answer.togetherFormula', { ...common, rate: amounts.rate(power), size: amounts.size(halfWidth) }),
   ];
 }
 

@@ -55,7 +55,7 @@ test('two trays of each in several crops', () => {
     The range would reach about 24 per 100 to either side of what was found.
     Were there no difference in a crop, it would show one all the same in fewer than 1 of 100 such trials.
     Were there no difference in any crop, at least one crop would seem to show one in fewer than 1 of 100 such trials; with the number of crops allowed for, in fewer than 1 of 100.
-    All 4 crops taken together, if the difference is the same in each, would show it in about 96 of 100 such trials, with a range of about 9 per 100 to either side; without any difference they would show one in about 2 of 100.
+    All 4 crops taken together would show a difference of 15 per 100, if it is the same in each, in about 96 of 100 such trials, with a range of about 9 per 100 to either side; without any difference they would show one in about 2 of 100.
     By formula, 4 trials in 5 with 5 trays of each would show a difference of 15 per 100.
     The smallest p that shuffling the trays of a crop can reach is 0.33.
     200 such trials were simulated with random numbers and put through the analysis that a report uses; the shares are good to about 3 of 100.
@@ -76,10 +76,16 @@ test('one tray of each never makes a trial', () => {
   `);
 });
 
+test('several crops by formula alone', () => {
+  expect(told(germination({ units: 1, crops: 6 }), '', en, 0)).toContain(
+    'All 6 crops taken together would show a difference of 15 per 100, if it is the same in each, in about 57 of 100 such trials, with a range of about 14 per 100 to either side.\n',
+  );
+});
+
 test('one tray of each in several crops', () => {
   expect(told(germination({ units: 1, crops: 6 }))).toMatchInlineSnapshot(`
     "With one tray of each, no crop by itself can tell: the treatment cannot be told from ordinary tray-to-tray luck, however many seeds are in the tray.
-    All 6 crops taken together, if the difference is the same in each, would show it in about 57 of 100 such trials, with a range of about 14 per 100 to either side; without any difference they would show one in about 4 of 100.
+    All 6 crops taken together would show a difference of 15 per 100, if it is the same in each, in about 57 of 100 such trials, with a range of about 14 per 100 to either side; without any difference they would show one in about 4 of 100.
     By formula, 4 trials in 5 with 8 trays of each would show a difference of 15 per 100.
     200 such trials were simulated with random numbers and put through the analysis that a report uses; the shares are good to about 8 of 100.
     Assumed: trays vary 2 times as much as the luck of single seeds would make them (φ = 2, variance). Two trays of 50 seeds treated alike would then differ by up to 28 per 100 in 19 of 20 pairs.
@@ -120,7 +126,7 @@ test('in German', () => {
     Gäbe es bei einer Art keinen Unterschied, würde sie in etwa 3 von 100 solcher Versuche trotzdem einen zeigen.
     In etwa 32 von 100 ließe sich dann sagen, dass ein Unterschied kleiner als 15 je 100 ist.
     Gäbe es bei keiner Art einen Unterschied, schiene in etwa 8 von 100 solcher Versuche doch mindestens eine einen zu zeigen; wird die Zahl der Arten berücksichtigt, in etwa 2 von 100.
-    Alle 3 Arten zusammengenommen würden ihn, falls er bei allen gleich ist, in etwa 94 von 100 solcher Versuche zeigen, mit einer Spanne von etwa 8 je 100 nach beiden Seiten; ohne jeden Unterschied würden sie in etwa 3 von 100 einen zeigen.
+    Alle 3 Arten zusammengenommen würden einen Unterschied von 15 je 100, falls er bei allen gleich ist, in etwa 94 von 100 solcher Versuche zeigen, mit einer Spanne von etwa 8 je 100 nach beiden Seiten; ohne jeden Unterschied würden sie in etwa 3 von 100 einen zeigen.
     Nach der Formel würden 4 von 5 Versuchen mit 8 Schalen je Behandlung einen Unterschied von 15 je 100 zeigen.
     Das kleinste p, das ein Mischen der Schalen einer Art erreichen kann, ist 0,029.
     200 solche Versuche wurden mit Zufallszahlen simuliert und so ausgewertet, wie es ein Bericht tut; die Anteile stimmen auf etwa 5 von 100.

@@ -32,7 +32,9 @@ export const planAnswer = {
     'Gäbe es bei einer Art keinen Unterschied, würde sie in {rate} solcher Versuche trotzdem einen zeigen.',
   'answer.alike': 'In {rate} ließe sich dann sagen, dass ein Unterschied kleiner als {size} ist.',
   'answer.together':
-    'Alle {crops} Arten zusammengenommen würden ihn, falls er bei allen gleich ist, in {rate} solcher Versuche zeigen, mit einer Spanne von etwa {size} nach beiden Seiten; ohne jeden Unterschied würden sie in {alarm} einen zeigen.',
+    'Alle {crops} Arten zusammengenommen würden einen Unterschied von {matters}, falls er bei allen gleich ist, in {rate} solcher Versuche zeigen, mit einer Spanne von etwa {size} nach beiden Seiten; ohne jeden Unterschied würden sie in {alarm} einen zeigen.',
+  'answer.togetherFormula':
+    'Alle {crops} Arten zusammengenommen würden einen Unterschied von {matters}, falls er bei allen gleich ist, in {rate} solcher Versuche zeigen, mit einer Spanne von etwa {size} nach beiden Seiten.',
   'answer.anyAlarm':
     'Gäbe es bei keiner Art einen Unterschied, schiene in {rate} solcher Versuche doch mindestens eine einen zu zeigen; wird die Zahl der Arten berücksichtigt, in {firm}.',
   'answer.needed':

@@ -31,7 +31,9 @@ export const planAnswer = {
   'answer.alarmCrops': 'Were there no difference in a crop, it would show one all the same in {rate} such trials.',
   'answer.alike': 'It could then be said in {rate} that any difference is smaller than {size}.',
   'answer.together':
-    'All {crops} crops taken together, if the difference is the same in each, would show it in {rate} such trials, with a range of about {size} to either side; without any difference they would show one in {alarm}.',
+    'All {crops} crops taken together would show a difference of {matters}, if it is the same in each, in {rate} such trials, with a range of about {size} to either side; without any difference they would show one in {alarm}.',
+  'answer.togetherFormula':
+    'All {crops} crops taken together would show a difference of {matters}, if it is the same in each, in {rate} such trials, with a range of about {size} to either side.',
   'answer.anyAlarm':
     'Were there no difference in any crop, at least one crop would seem to show one in {rate} such trials; with the number of crops allowed for, in {firm}.',
   'answer.needed': 'By formula, 4 trials in 5 with {trays} of each would show a difference of {size}.',
