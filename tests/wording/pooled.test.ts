@@ -2,10 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Pooled, PoolReason } from '../../src/analysis/pooled.ts';
 import { pooledVerdict } from '../../src/analysis/pooling/pooled-verdict.ts';
+import { pooledNumbersTable } from '../../src/wording/tables/pooled-numbers-table.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
 import { makeOutcome, makeTreatment } from '../support/make-trial.ts';
+import { englishIn } from '../support/english-in.ts';
+import { inGerman } from '../support/in-german.ts';
 import { FOUR, pool, trialOf } from '../support/pooled-trials.ts';
 
+const words = wordsFor('de');
 const said = (language: string, pooled: Pooled) => {
   const { sentence, mark, headline, limits, leftOut } = wordsFor(language).pooled(pooled);
   return [sentence, `[${mark.words}; ${mark.shape}]`, headline, ...limits, ...leftOut].join('\n');
@@ -226,6 +230,19 @@ test('an answer that leans on single trials, or would be another without one, sa
       "The trials agree more closely than their own luck would have it; so the wider of two ranges is given.",
     ]
   `);
+});
+
+test('no English word stands in the German texts', () => {
+  const cases = [[], FOUR.slice(0, 1), FOUR.slice(0, 2), growers(FOUR), byHand, clear, soaked, apart];
+  const texts = cases.flatMap((trials) => {
+    const answer = pool(trials.map(inGerman));
+    const { sentence, mark, headline, limits, trials: rows, without } = words.pooled(answer);
+    const numbers = answer.interval ? pooledNumbersTable(words, answer).rows.flat() : [];
+    const ofRows = rows.flatMap(({ difference, range, finding, units }) => [difference, range, finding, units]);
+    return [sentence, mark.words, headline, ...limits, ...ofRows, ...without, ...numbers];
+  });
+  const titles = /„Trial \w+“/g;
+  expect(texts.flatMap((text) => englishIn(text.replace(titles, '')))).toEqual([]);
 });
 
 const REASONS: readonly PoolReason[] = [
