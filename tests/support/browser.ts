@@ -19,7 +19,8 @@ export function startBrowser(): Promise<Browser> {
   });
 }
 
-function chromiumPath(): string {
+/** Where it is. */
+export function chromiumPath(): string {
   if (process.env.CHROMIUM_PATH) return process.env.CHROMIUM_PATH;
   const folders = (process.env.PATH ?? '').split(delimiter);
   const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome.exe'];

@@ -4,6 +4,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import type { TestProject } from 'vitest/node';
 
 const root = join(import.meta.dirname, '..', '..');
@@ -79,10 +80,13 @@ const TYPES: Readonly<Record<string, string>> = {
   '.pdf': 'application/pdf',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
+  '.txt': 'text/plain; charset=utf-8',
+  '.webp': 'image/webp',
   '.woff2': 'font/woff2',
+  '.xml': 'application/xml',
 };
 
-/** Serves built files below a base path, on a port of its own. */
+/** Serves built files below a base path as a host does, texts compressed, on a port of its own. */
 export async function serve(folder: string, base: string): Promise<{ port: number; close(): Promise<void> }> {
   const read = (path: string) => {
     try {
@@ -91,11 +95,23 @@ export async function serve(folder: string, base: string): Promise<{ port: numbe
       return null;
     }
   };
-  const server = createServer(({ url = '/' }, response) => {
+  const packed = new Map<string, Buffer>();
+  const packedOf = (path: string, body: Buffer) => {
+    const known = packed.get(path) ?? gzipSync(body);
+    packed.set(path, known);
+    return known;
+  };
+  const server = createServer(({ url = '/', headers }, response) => {
     const path = decodeURIComponent(new URL(url, 'http://localhost').pathname);
     const body = path.startsWith(base) && !path.includes('..') ? read(path.slice(base.length)) : null;
     const type = TYPES[extname(path) || '.html'] ?? 'application/octet-stream';
-    response.writeHead(body ? 200 : 404, { 'content-type': body ? type : TYPES['.html'] });
+    const head = { 'content-type': body ? type : TYPES['.html'] };
+    if (body && /text|json|xml|svg/.test(type) && /gzip/.test(`${headers['accept-encoding']}`)) {
+      response.writeHead(200, { ...head, 'content-encoding': 'gzip', vary: 'accept-encoding' });
+      response.end(packedOf(path, body));
+      return;
+    }
+    response.writeHead(body ? 200 : 404, head);
     response.end(body ?? read('404.html'));
   });
   await new Promise<void>((resolve) => server.listen(0, resolve));
