@@ -1,11 +1,11 @@
 import { defineCollection } from 'astro:content';
 import { z } from 'astro/zod';
 import type { Analysis } from './analysis/analysis.ts';
-import type { Pooled } from './analysis/pooled.ts';
 import { contentLoaders } from './files/loader.ts';
 import type { LeftOut } from './files/read-publishable.ts';
+import type { PooledQuestion } from './files/pooled-questions.ts';
 import { proseLoader } from './files/prose-loader.ts';
-import type { Question, Site, Trial } from './trial/trial.ts';
+import type { Site, Trial } from './trial/trial.ts';
 
 const loaders = contentLoaders();
 
@@ -18,8 +18,8 @@ export const collections = {
   }),
   questions: defineCollection({
     loader: loaders.questions,
-    schema: z.object({ question: z.custom<Question>(), pooled: z.custom<Pooled>() }),
+    schema: z.object({ entries: z.custom<readonly PooledQuestion[]>() }),
   }),
-  leftOut: defineCollection({ loader: loaders.leftOut, schema: z.custom<LeftOut>() }),
+  leftOut: defineCollection({ loader: loaders.leftOut, schema: z.object({ entries: z.custom<readonly LeftOut[]>() }) }),
   prose: defineCollection({ loader: proseLoader(loaders.published) }),
 };

@@ -69,7 +69,7 @@ const fill = {
   trials: ({ trials }: Analysed, store: LoaderContext['store']) =>
     trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
   questions: ({ questions }: Analysed, store: LoaderContext['store']) =>
-    questions.forEach(({ question, pooled }) => store.set({ id: question.id, data: { question, pooled } })),
+    store.set({ id: 'all', data: { entries: questions } }), // one entry: Astro warns of a collection without any
   leftOut: ({ leftOut }: Analysed, store: LoaderContext['store']) =>
-    leftOut.forEach((entry) => store.set({ id: entry.id, data: { ...entry } })),
+    store.set({ id: 'all', data: { entries: leftOut } }),
 };

@@ -1,4 +1,5 @@
-import { getCollection, getEntry } from 'astro:content';
+import { getEntry } from 'astro:content';
+import { allQuestions } from './all-questions.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
@@ -20,7 +21,7 @@ export interface Report {
 export async function currentTrial(params: Readonly<Record<string, string | undefined>>): Promise<Report> {
   const entry = await getEntry('trials', params.trial ?? '');
   if (!entry) throw new Error(`There is no trial "${params.trial}"; this component belongs on the page of a trial.`);
-  const questions = (await getCollection('questions')).map(({ data }) => data.pooled);
+  const questions = (await allQuestions()).map(({ data }) => data.pooled);
   const { trial } = entry.data;
   const { site, words } = await currentSite();
   const repeats = (await repeatsHere(trial, site)).flatMap((other) => (other.how === 'repeats' ? [other.trial] : []));

@@ -1,12 +1,12 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { getCollection } from 'astro:content';
+import { allQuestions } from '../../../../report/all-questions.ts';
 import { mediaType } from '../../../../files/media-type.ts';
 import { questionFiles } from '../../../../files/question-files.ts';
 import { currentSite } from '../../../../report/current-site.ts';
 
 export const getStaticPaths = (async () => {
   const { site } = await currentSite();
-  const paths = (await getCollection('questions')).map(async ({ id, data: { question, pooled } }) =>
+  const paths = (await allQuestions()).map(async ({ id, data: { question, pooled } }) =>
     (await questionFiles(question, pooled, site)).map(({ name, bytes }) => ({
       params: { question: id, file: name },
       props: { bytes },
