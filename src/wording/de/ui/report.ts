@@ -135,10 +135,9 @@ export const report = {
   'data.licence': 'Lizenz der Daten',
   'data.software': 'Berechnet mit Fairsown {version}',
 
-  'cite.text': 'Text',
   'cite.bibtex': 'BibTeX',
   'cite.cff': 'Zitierdatei (CFF)',
-  'cite.doi': 'DOI',
+  'cite.csl': 'CSL-JSON',
   'cite.version': 'Version {version}, Prüfsumme {digest}',
   'cite.dataset': 'Daten eines Saatversuchs: Rohdaten, Tabellen, Auswertung und Prüfsummen.',
 } as const satisfies Readonly<Record<keyof typeof en, string>>;

@@ -131,10 +131,9 @@ export const report = {
   'data.licence': 'Licence of the data',
   'data.software': 'Worked out with Fairsown {version}',
 
-  'cite.text': 'Text',
   'cite.bibtex': 'BibTeX',
   'cite.cff': 'Citation file (CFF)',
-  'cite.doi': 'DOI',
+  'cite.csl': 'CSL-JSON',
   'cite.version': 'Version {version}, digest {digest}',
   'cite.dataset': 'Data of a seed trial: raw records, tidy tables, analysis and digests.',
 } as const;
