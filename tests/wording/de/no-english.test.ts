@@ -43,9 +43,8 @@ test('a label that reads as in English is one that German has as well', () => {
   expect(alike.map((key) => words.ui[key])).toMatchInlineSnapshot(`
     [
       "ORCID",
-      "Text",
       "BibTeX",
-      "DOI",
+      "CSL-JSON",
       "Block",
       "Test",
       "Hedges’ g",
