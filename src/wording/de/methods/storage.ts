@@ -7,7 +7,7 @@ export const storage: Readonly<Record<Extract<MethodId, 'storage'>, MethodEntry>
     title: 'Wie lange sich Saatgut hält',
     plain: [
       'Die Keimung jeder Prüfung wird in Probits umgerechnet, die aus dem S ihres Rückgangs eine Gerade machen, und die Gerade wird den Zählungen nach größter Likelihood angepasst; die Halbwertszeit ist die Zeit, zu der sie bei 50 von 100 ist, mit Fiellers Bereich.',
-      'Die Einheit ist das Glas oder die Tüte, die geöffnet wurde: Viele Schalen aus einem Glas sind eine Einheit, denn sie teilen seinen Zufall. Die Bereiche werden um φ* verbreitert, so weit die Gläser über den Zufall der Samen hinaus um die Linie streuen.',
+      'Die Einheit ist das Glas oder die Tüte, die geöffnet wurde: Viele Schalen aus einem Glas sind eine Einheit, denn sie teilen seinen Zufall. Die Bereiche werden um φ* verbreitert, so weit die Gläser über den Zufall der Samen hinaus um die Linie streuen. Ein Glas, das bei einer späteren Prüfung wieder geöffnet wird, gilt als ein anderes, was die Bereiche zu eng macht: Öffnen Sie jedes Glas nur einmal.',
       'Eine Linie braucht drei Prüfzeiten, bei zweien davon ging etwas auf und etwas nicht. Eine Halbwertszeit wird nur angegeben, wo die Linie zwischen der ersten und der letzten Prüfung bei der Hälfte ist und ihr Rückgang sich von keinem trennen lässt. Über spätere Zeiten wird nichts gesagt.',
       'Linien werden nur verglichen, wo jede Behandlung in jeder Prüfung nach dem Anfang zwei Gläser oder mehr hatte: Fallen sie mit einer Steigung, genügt eine Linie für alle? Was am Anfang gesät wurde, bevor getrennt wurde, dient jeder Linie und zählt einmal.',
     ],
