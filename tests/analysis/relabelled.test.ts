@@ -111,6 +111,11 @@ test('of the demonstration trials those with enough units are shown, with the di
     parsley-soaked-a-day germination parsley-2025: 0 of 19
     parsley-soaked-a-day speed parsley-2025: 0 of 19
     parsley-soaked-a-day height parsley-2025: 0 of 19
+    parsnip-shed-or-jar germination parsnip-2021: 19 of 19
+    parsnip-shed-or-jar germination parsnip-2021: 2 of 19
+    parsnip-shed-or-jar germination parsnip-2021: 0 of 19
+    parsnip-shed-or-jar germination parsnip-2021: 0 of 19
+    parsnip-shed-or-jar germination parsnip-2021: 0 of 19
     peas-soaked-allotment germination pea-2025: 1 of 19
     tomato-tin-or-envelope germination tomato-lantern-2025: 16 of 19
     tomato-tin-or-envelope germination tomato-ridge-2025: 19 of 19

@@ -31,8 +31,16 @@ const environment = Object.fromEntries(
   Object.entries(process.env).filter(([name]) => !/^(BASE_URL|MODE|DEV|PROD|SSR|NODE_ENV|TEST|VITEST.*)$/.test(name)),
 );
 
-/** `astro build` of a content folder into `outDir`: what it printed, and its exit code. */
-export function astroBuild(outDir: string, content = join(root, 'content')): { status: number | null; output: string } {
+/**
+ * `astro build` of a content folder into `outDir`: what it printed, and its exit code.
+ *
+ * @param set further environment variables
+ */
+export function astroBuild(
+  outDir: string,
+  content = join(root, 'content'),
+  set: Readonly<Record<string, string>> = {},
+): { status: number | null; output: string } {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build', '--outDir', outDir],
@@ -41,6 +49,7 @@ export function astroBuild(outDir: string, content = join(root, 'content')): { s
       encoding: 'utf8',
       env: {
         ...environment,
+        ...set,
         FAIRSOWN_CONTENT: content,
         ASTRO_TELEMETRY_DISABLED: '1',
         NO_COLOR: '1',
