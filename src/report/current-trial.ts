@@ -17,13 +17,24 @@ export interface Report {
   readonly repeatedBy: readonly string[];
 }
 
-/** The trial of the page being made: components in a grower's text find it without props. `params` is `Astro.params`. */
+const reports = new WeakMap<Trial, Promise<Report>>();
+
+/**
+ * The trial of the page being made: components in a grower's text find it without props. `params` is `Astro.params`.
+ * Put together once for all components of its page; a trial that is read again is another.
+ */
 export async function currentTrial(params: Readonly<Record<string, string | undefined>>): Promise<Report> {
   const entry = await getEntry('trials', params.trial ?? '');
   if (!entry) throw new Error(`There is no trial "${params.trial}"; this component belongs on the page of a trial.`);
+  const { trial, analysis } = entry.data;
+  const report = reports.get(trial) ?? reportOf(trial, analysis);
+  reports.set(trial, report);
+  return report;
+}
+
+async function reportOf(trial: Trial, analysis: Analysis): Promise<Report> {
   const questions = (await allQuestions()).map(({ data }) => data.pooled);
-  const { trial } = entry.data;
   const { site, words } = await currentSite();
   const repeats = (await repeatsHere(trial, site)).flatMap((other) => (other.how === 'repeats' ? [other.trial] : []));
-  return { ...entry.data, site, words, repeatedBy: repeatedBy(trial, questions, repeats) };
+  return { trial, analysis, site, words, repeatedBy: repeatedBy(trial, questions, repeats) };
 }
