@@ -10,7 +10,7 @@ const SEEDS = 50;
 const PLANTS = [1, 2, 3, 4, 5];
 
 /**
- * Writes a content folder of invented trials, each 4 lots × 2 treatments × 4 sowings × 8 count days, with heights.
+ * Writes a content folder of invented trials, each 4 lots × 2 treatments × 4 sowings × 8 count days, with heights and a report in the author's words.
  * The same number gives the same bytes.
  */
 export function generateSite(folder: string, trials: number): void {
@@ -51,7 +51,19 @@ function writeTrial(folder: string, id: string): void {
     'sowing,day,plant,height (mm)',
     sowings.flatMap((sowing) => PLANTS.map((plant) => [sowing.id, 14, plant, 25 + Math.floor(random() * 30)])),
   );
+  write(folder, place('report.mdx'), REPORT);
 }
+
+const REPORT = `## Why we asked
+
+Seed from packets had come up badly the year before, and somebody had a shelf of jars. Nothing here happened.
+
+<Result outcome="germination"/>
+
+The middle of it is <Num outcome="germination" of="difference" lot="leek"/> in one lot.
+
+<Caveats/>
+`;
 
 /** Seedlings up by each day: never fewer than the day before, hardly any new ones at the end. */
 function course(random: () => number): number[] {

@@ -1,16 +1,31 @@
 /**
- * How long a build takes, and how much memory: 100 invented trials against a bare Astro site of as many pages of
- * about as much HTML, one after the other in the same run. `node tests/bench/site.ts [trials]`.
+ * How long a build takes, and how much memory: invented trials against bare Astro sites of as many pages of about as much
+ * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times]`: 100 trials once where nothing is said;
+ * medians of several times.
+ *
+ * Ours is built with nothing kept (cold), again as it is (warm), and with one count changed. Bare is built twice over: of MDX pages with the
+ * same integrations, which is what a site of as many write-ups would be, and of one page that is filled from a list.
  */
 import { spawnSync } from 'node:child_process';
-import { globSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  appendFileSync,
+  globSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { KEPT_IN } from '../../src/files/kept/build-keeper.ts';
 import { generateSite } from './generate-site.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'fairsown-bench-'));
-const trials = Number(process.argv[2] ?? 100);
+const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
 
 interface Build {
   readonly seconds: number;
@@ -22,15 +37,26 @@ interface Build {
 }
 
 try {
-  generateSite(join(folder, 'content'), trials);
-  const full = build(root, join(folder, 'dist'), 'trials/*/index.html', {
-    FAIRSOWN_CONTENT: join(folder, 'content'),
+  const content = join(folder, 'content');
+  const ours = () => build(root, join(folder, 'dist'), 'trials/trial-*/index.html', { FAIRSOWN_CONTENT: content });
+  const runs = Array.from({ length: times }, (_, run) => {
+    rmSync(content, { recursive: true, force: true });
+    generateSite(content, trials);
+    rmSync(join(root, KEPT_IN), { recursive: true, force: true });
+    const cold = print('cold', ours());
+    const warm = print('warm', ours());
+    appendFileSync(join(content, 'trials', 'trial-001', 'trial.yaml'), `summary: changed ${run}\n`);
+    const changed = print('one changed', ours());
+    const mdx = print('bare MDX', bare('mdx', cold.html));
+    const list = print('bare list', bare('list', cold.html));
+    return { cold, warm, changed, mdx, list };
   });
-  bareSite(join(folder, 'bare'), full.html);
-  const bare = build(join(folder, 'bare'), join(folder, 'bare', 'dist'), 'pages/*/index.html');
-  print('trials', full);
-  print('bare', bare);
-  console.log(`ratio    ${(full.seconds / bare.seconds).toFixed(1)} in time, ${(full.peak / bare.peak).toFixed(1)} in memory`); // prettier-ignore
+  const median = (of: keyof (typeof runs)[number]) =>
+    runs.map((run) => run[of].seconds).toSorted((a, b) => a - b)[Math.floor(runs.length / 2)] ?? NaN;
+  for (const which of ['cold', 'warm', 'changed'] as const) {
+    const ratio = (to: 'mdx' | 'list') => (median(which) / median(to)).toFixed(1);
+    console.log(`${which.padEnd(12)} ${ratio('mdx')} × bare MDX, ${ratio('list')} × bare list`);
+  }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
@@ -64,27 +90,51 @@ function build(cwd: string, outDir: string, pages: string, env: Readonly<Record<
 }
 
 /** An Astro project that does nothing but write pages of a given size. */
-function bareSite(path: string, kilobytes: number): void {
-  mkdirSync(join(path, 'src', 'pages', 'pages'), { recursive: true });
+function bare(kind: 'mdx' | 'list', kilobytes: number): Build {
+  const path = join(folder, kind);
+  rmSync(path, { recursive: true, force: true });
+  const pages = join(path, 'src', 'pages', 'pages');
+  mkdirSync(pages, { recursive: true });
   symlinkSync(join(root, 'node_modules'), join(path, 'node_modules'), 'dir');
   writeFileSync(join(path, 'package.json'), '{ "type": "module" }\n');
-  writeFileSync(join(path, 'astro.config.mjs'), 'export default {};\n');
   writeFileSync(
-    join(path, 'src', 'pages', 'pages', '[page].astro'),
-    `---
+    join(path, 'astro.config.mjs'),
+    kind === 'mdx'
+      ? `import mdx from '@astrojs/mdx';
+import sitemap from '@astrojs/sitemap';
+export default { site: 'https://bench.example', integrations: [mdx(), sitemap()] };
+`
+      : 'export default {};\n',
+  );
+  const lines = Math.round(kilobytes * 10);
+  const line = (number: number | string, page: number | string) =>
+    `Paragraph ${number} of page ${page}, as long as it takes for one hundred bytes of HTML, no more.`;
+  if (kind === 'mdx') {
+    for (let page = 0; page < trials; page++) {
+      const text = Array.from({ length: lines }, (_, number) => line(number, page)).join('\n\n');
+      writeFileSync(join(pages, `${page}.mdx`), `# Page ${page}\n\n${text}\n`);
+    }
+  } else {
+    writeFileSync(
+      join(pages, '[page].astro'),
+      `---
 export const getStaticPaths = () => Array.from({ length: ${trials} }, (_, page) => ({ params: { page: String(page) } }));
-const paragraphs = Array.from({ length: ${Math.round(kilobytes * 10)} }, (_, line) => line);
+const paragraphs = Array.from({ length: ${lines} }, (_, line) => line);
 ---
 <!doctype html>
 <html lang="en"><head><title>{Astro.params.page}</title></head><body>
-{paragraphs.map((line) => <p>Paragraph {line} of page {Astro.params.page}, as long as it takes for one hundred bytes of HTML, no more.</p>)}
+{paragraphs.map((line) => <p>${line('{line}', '{Astro.params.page}')}</p>)}
 </body></html>
 `,
-  );
+    );
+  }
+  return build(path, join(path, 'dist'), 'pages/*/index.html');
 }
 
-function print(name: string, { seconds, peak, pages, html }: Build): void {
+function print(name: string, made: Build): Build {
+  const { seconds, peak, pages, html } = made;
   console.log(
-    `${name.padEnd(8)} ${pages} pages of ${html.toFixed(0)} kB: ${seconds.toFixed(1)} s, peak ${peak.toFixed(0)} MB`,
+    `${name.padEnd(12)} ${pages} pages of ${html.toFixed(0)} kB: ${seconds.toFixed(1)} s, peak ${peak.toFixed(0)} MB`,
   );
+  return made;
 }
