@@ -21,8 +21,11 @@ test('nothing that a contributor writes becomes code, in HTML, SVG, feeds or JSO
 
   change('site.yaml', (text) => text.replace(/^on_problem: .*$/m, 'on_problem: leave-out'));
   // Refused: the trial is left out, and its text is never compiled.
-  change('trials/tomato-tin-or-envelope/report.mdx', (text) => `${text}\n<script>alert("refused")</script>\n`);
-  change('trials/carrots-under-vermiculite/report.md', () => `---\nlayout: ${folder}/none.astro\n---\n\nrefused\n`);
+  change('trials/tomato-tin-or-envelope/report.mdx', (text) => `${text}\n<script>alert("kept-out-words")</script>\n`);
+  change(
+    'trials/carrots-under-vermiculite/report.md',
+    () => `---\nlayout: ${folder}/none.astro\n---\n\nkept-out-words\n`,
+  );
   // Let pass, as text.
   change('trials/parsley-soaked-a-day/trial.yaml', (text) =>
     text
@@ -55,9 +58,10 @@ test('nothing that a contributor writes becomes code, in HTML, SVG, feeds or JSO
     const text = readFileSync(join(folder, 'dist', file), 'utf8');
     // Inside quotes a "<" is text for a browser as well.
     const outside = text.replace(/="[^"]*"/g, '=""');
-    expect(/<script>alert|<img src=x|told to nobody|\brefused\b|<[a-z][^<>]*\son\w+=/i.exec(outside)?.[0], file).toBe(
-      undefined,
-    );
+    expect(
+      /<script>alert|<img src=x|told to nobody|kept-out-words|<[a-z][^<>]*\son\w+=/i.exec(outside)?.[0],
+      file,
+    ).toBe(undefined);
     expect(/(href|src|action|formaction)=["']?\s*(javascript|data|vbscript):/i.exec(text)?.[0], file).toBe(undefined);
   }
   for (const [, json = ''] of page.matchAll(/<script type="application\/ld\+json">([^]*?)<\/script>/g)) {
