@@ -7,6 +7,7 @@ import { luck } from './ui/luck.ts';
 import { pages } from './ui/pages.ts';
 import { planAnswer } from './ui/plan-answer.ts';
 import { planPage } from './ui/plan-page.ts';
+import { planning } from './ui/planning.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { record } from './ui/record.ts';
@@ -33,6 +34,7 @@ export const ui: Readonly<Record<UiKey, string>> = {
   ...lists,
   ...pages,
   ...kit,
+  ...planning,
   ...planAnswer,
   ...format,
   ...planPage,

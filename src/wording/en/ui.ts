@@ -6,6 +6,7 @@ import { luck } from './ui/luck.ts';
 import { pages } from './ui/pages.ts';
 import { planAnswer } from './ui/plan-answer.ts';
 import { planPage } from './ui/plan-page.ts';
+import { planning } from './ui/planning.ts';
 import { print } from './ui/print.ts';
 import { prose } from './ui/prose.ts';
 import { record } from './ui/record.ts';
@@ -30,6 +31,7 @@ export const ui = {
   ...lists,
   ...pages,
   ...kit,
+  ...planning,
   ...storage,
   ...seedStorage,
   ...planAnswer,
