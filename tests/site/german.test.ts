@@ -34,6 +34,8 @@ const REPORT = `Wir waren neugierig.
 
 <Caveats/>
 `;
+/** What may be written into a file is the same in every language. */
+const WORDS_OF_THE_FORMAT = /^(?:eins|eine Liste von einigen) von: /;
 const LICENCE = /CC-BY-4\.0/g;
 let folder: string;
 let built: ReturnType<typeof astroBuild>;
@@ -93,13 +95,14 @@ function textsOf(html: string): string[] {
   const shown = html
     .replaceAll(/<meta http-equiv[^>]*>/g, ' ')
     .replaceAll(/<(script|style|code|pre)\b[^]*?<\/\1>/g, ' ')
-    .replaceAll(/<ul class="sources[^]*?<\/ul>/g, ' ');
+    .replaceAll(/<ul class="sources[^]*?<\/ul>/g, ' ')
+    .replaceAll(/<(\w+)[^>]* lang="en"[^>]*>[^]*?<\/\1>/g, ' '); // said to be English
   const attributes = [...shown.matchAll(/ (?:alt|title|aria-label|aria-description|content)="([^"]*)"/g)].map(
     ([, text = '']) => text,
   );
   return [...shown.replaceAll(/<[^>]+>/g, '\n').split('\n'), ...attributes]
     .map((text) => text.replaceAll(LICENCE, ' ').trim())
-    .filter(Boolean);
+    .filter((text) => text !== '' && !WORDS_OF_THE_FORMAT.test(text));
 }
 
 function copyTable(from: string, to: string): void {
