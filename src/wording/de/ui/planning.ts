@@ -72,7 +72,7 @@ export const planning: Readonly<Record<keyof typeof english, string>> = {
     'Geschrieben, als der Plan festgelegt wurde. Nicht ändern: Die Prüfsumme würde nicht mehr passen.',
   'planning.fileSown': 'Wenn gesät ist: „status: growing“ und das Datum, etwa\nsown: 2026-04-04',
   'planning.fileConditions':
-    'Worin es wuchs, nach und nach:\nconditions:\n  substrate:\n  water:\n  light:\n  temperature:\n  place:',
+    'Worin es wuchs, kommt nach und nach unter den Schlüssel conditions: substrate, water, light, temperature, place',
   'planning.fileInterests':
     'Wer bezahlt hat und wer etwas vom Ergebnis hat, wird bei jedem Versuch gefragt:\ninterests: Saatgut zum vollen Preis gekauft; niemand hat diesen Versuch bezahlt',
 };

@@ -64,7 +64,7 @@ export const planning = {
   'planning.filePlan': 'Written when the plan was fixed. Do not edit: the digest would no longer fit.',
   'planning.fileSown': 'When you have sown: “status: growing”, and the date, such as\nsown: 2026-04-04',
   'planning.fileConditions':
-    'What it grew in, as you go along:\nconditions:\n  substrate:\n  water:\n  light:\n  temperature:\n  place:',
+    'What it grew in goes under the key conditions as you go along: substrate, water, light, temperature, place',
   'planning.fileInterests':
     'Who paid, and who gains from the result, is asked for on every trial:\ninterests: seed bought at full price; no one paid for this trial',
 } as const;
