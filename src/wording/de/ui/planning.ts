@@ -19,7 +19,7 @@ export const planning: Readonly<Record<keyof typeof english, string>> = {
   'planning.ask.treated': 'Wie wird behandelt?',
   'planning.ask.block':
     'Gibt es Regale, Tische oder Tage, die sich unterscheiden? Nenne eines (Regal) oder lass es leer',
-  'planning.ask.germinated': 'Wann gilt ein Same als aufgegangen?',
+  'planning.ask.germinated': 'Wann gilt ein Korn als aufgegangen?',
   'planning.ask.days': 'Zähltage nach der Aussaat, mit Kommas',
   'planning.ask.matters': 'Der kleinste Unterschied, der dir etwas ausmacht, in Keimlingen von 100',
   'planning.ask.base': 'Wie viele von 100 unbehandelten Samen gehen etwa auf?',
@@ -55,7 +55,7 @@ export const planning: Readonly<Record<keyof typeof english, string>> = {
     'Blöcke helfen ab dreien. Bei weniger werden die Aussaaten verglichen, als gäbe es keine.',
   'planning.doubt.sown-before': 'Der Plan wird heute festgelegt, nach dem Tag der Aussaat ({sown}).',
   'planning.doubt.not-blind':
-    'Wer zählt, weiß, was was ist. Hoffnung kann sich dann an die Zählung lehnen; „blind: yes“ verbirgt die Behandlungen.',
+    'Wer zählt, weiß, was was ist. Hoffnung kann sich dann an die Zählung lehnen; blindes Zählen verbirgt die Behandlungen.',
 
   'planning.written': 'Der Versuch steht in {folder}:',
   'planning.key':
@@ -66,11 +66,11 @@ export const planning: Readonly<Record<keyof typeof english, string>> = {
   'planning.digest':
     'Plan festgelegt am {date}, Prüfsumme {digest}. Schreibe sie auf ein Blatt, das andere aufbewahren.',
   'planning.next':
-    'Wenn du säst, schreibe das Datum in trial.yaml (sown: {today}) und setze „status: growing“; nach der letzten Zählung „status: finished“. „npm run check -- {trial}“ sagt, ob alles stimmt.',
+    'Wenn du säst, schreibe das Datum ({today}) in trial.yaml und setze „status: growing“; nach der letzten Zählung „status: finished“. Ob in {trial} alles stimmt, sagt die Prüfung.',
 
   'planning.filePlan':
     'Geschrieben, als der Plan festgelegt wurde. Nicht ändern: Die Prüfsumme würde nicht mehr passen.',
-  'planning.fileSown': 'Wenn gesät ist: „status: growing“ und das Datum, etwa\nsown: 2026-04-04',
+  'planning.fileSown': 'Wenn gesät ist: „status: growing“ und das Datum der Aussaat',
   'planning.fileConditions':
     'Worin es wuchs, kommt nach und nach unter den Schlüssel conditions: substrate, water, light, temperature, place',
   'planning.fileInterests':
