@@ -44,7 +44,7 @@ export function unitTable(result: Result, rows: readonly GroupRow[], words: Word
         label,
         unit: ui['chart.together'],
         block: '',
-        count: countOf(group.count, group.seeds, words),
+        count: countOf(group.count ?? sumOf(units, 'count'), group.seeds ?? sumOf(units, 'seeds'), words),
         value: said(group.estimate),
         interval: group.interval
           ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
@@ -55,6 +55,10 @@ export function unitTable(result: Result, rows: readonly GroupRow[], words: Word
 }
 
 type Line = Readonly<Record<'label' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
+
+/** Times have no count of their own: that of their units, where all are known. */
+const sumOf = (units: GroupRow['units'], of: 'count' | 'seeds'): number | null =>
+  units.reduce<number | null>((sum, unit) => (sum === null || unit[of] === null ? null : sum + unit[of]), 0);
 
 const countOf = (count: number | null, seeds: number | null, words: Words) =>
   count === null || seeds === null

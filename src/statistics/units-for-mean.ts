@@ -13,11 +13,13 @@ import { unitsToSettle } from './units-to-settle.ts';
  * Source: methods.md 7 and 11. Checked against: R `power.t.test(strict = TRUE)`, rounded up.
  */
 export function unitsForMean(difference: number, sd: number): number | null {
-  return unitsToSettle(difference, (units) => {
+  const guess = 2 * ((1.96 + 0.84) * (sd / difference)) ** 2 + 1; // by the normal curve
+  const isShown = (units: number) => {
     const df = 2 * units - 2;
     const critical = tQuantile(0.975, df);
     const ncp = difference / (sd * Math.sqrt(2 / units));
     const power = 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
     return power >= 0.8 ? difference : null;
-  });
+  };
+  return unitsToSettle(difference, isShown, guess);
 }

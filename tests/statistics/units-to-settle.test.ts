@@ -36,3 +36,11 @@ test('never fewer than two, null beyond a thousand', () => {
 test('refuses a difference of 0', () => {
   expect(() => unitsToSettle(0, () => 1)).toThrow('got 0');
 });
+
+test('any guess leads to the same number', () => {
+  for (const settles of [2, 3, 17, 18, 500, 999, 1000, 1001]) {
+    const detectable = (units: number) => settles / units;
+    const found = [1, 2, 16, 400, 1000, 5000, Infinity].map((guess) => unitsToSettle(1, detectable, guess));
+    expect(new Set(found)).toEqual(new Set([settles > 1000 ? null : settles]));
+  }
+});

@@ -34,11 +34,11 @@ export function fQuantile(p: number, df1: number, df2: number): number {
   if (p > 0.5) return 1 / fQuantile(1 - p, df2, df1);
 
   let x = 1;
+  let tail = lower(x, df1, df2);
   for (let round = 0; round < 100; round++) {
-    const tail = lower(x, df1, df2);
     const density = betaKernel(...shares(x, df1, df2), df1 / 2, df2 / 2); // of log x
     let step = (Math.log(tail / p) * tail) / density;
-    while (lower(x * Math.exp(-step), df1, df2) === 0) step /= 2; // so far down nothing is left of P
+    while ((tail = lower(x * Math.exp(-step), df1, df2)) === 0) step /= 2; // so far down nothing is left of P
     x *= Math.exp(-step);
     if (Math.abs(step) <= 1e-14) break;
   }

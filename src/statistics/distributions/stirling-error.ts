@@ -9,8 +9,9 @@
  */
 export function stirlingError(n: number): number {
   let [steps, m] = [0, n];
-  for (; m < 16; m++) steps += (m + 0.5) * Math.log1p(1 / m) - 1;
+  for (; m < 9; m++) steps += (m + 0.5) * Math.log1p(1 / m) - 1;
   const square = 1 / (m * m);
-  const series = 1 / 12 - (1 / 360 - (1 / 1260 - (1 / 1680 - square / 1188) * square) * square) * square;
+  const tail = 1 / 1680 - (1 / 1188 - (691 / 360360 - square / 156) * square) * square;
+  const series = 1 / 12 - (1 / 360 - (1 / 1260 - tail * square) * square) * square;
   return steps + series / m;
 }
