@@ -22,7 +22,7 @@ export const planFile = z
     outcomes: z.array(outcome).optional().describe('As in trial.yaml'),
     storage: z.record(z.string(), z.unknown()).optional().describe('As in trial.yaml'),
     sowings: z
-      .array(z.object({ sowing: nameField() }).catchall(z.string()))
+      .array(z.object({ sowing: nameField().describe('Id of the sowing') }).catchall(z.string()))
       .optional()
       .describe('Rows of sowings.csv as planned; without treatment where the trial is blind'),
     seed: textField().optional().describe('Seed of the random numbers of the layout'),

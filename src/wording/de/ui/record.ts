@@ -52,7 +52,7 @@ export const record = {
   'record.measured': 'Eingetragen: {sowing}, Pflanze {plant}, {trait} {value}',
   'record.whole': 'die ganze Aussaat',
   'record.badMeasure':
-    'Bitte Tag, Namen der Messung und eine Zahl wie 42 oder 4,2 angeben. Nur Temperaturen können unter null liegen.',
+    'Bitte Tag, Namen der Messung und eine Zahl wie 42 oder 4,2 angeben. Nur Temperaturen können unter 0 liegen.',
   'record.otherUnit': '{trait} wird schon in {unit} gemessen.',
   'record.mishaps': 'Missgeschicke und Pflege',
   'record.what': 'Was geschah',
