@@ -86,7 +86,7 @@ export const record = {
   'record.paperSheet':
     'Der Befehl unten druckt einen Zählbogen des Versuchs: eine Zeile je Schale, eine Spalte je Tag, ohne Behandlungen.',
   'record.paperCsv':
-    'Danach die Zahlen in counts.csv eintippen, mit jeder Tabellenkalkulation oder jedem Editor. NC heißt nicht gezählt, das ist nicht null.',
+    'Danach die Zahlen in counts.csv eintippen, mit jeder Tabellenkalkulation oder jedem Editor. NC heißt nicht gezählt, was nicht 0 ist.',
   'record.needsScript': 'Zum Eintragen auf dieser Seite braucht es JavaScript. Für Papier und eine Datei nicht.',
   'record.link': 'Diesen Versuch am Beet zählen',
 } as const satisfies Readonly<Record<keyof typeof en, string>>;
