@@ -1,5 +1,6 @@
 import { findRoot } from './find-root.ts';
 import { noncentralTCdf } from './distributions/noncentral-t.ts';
+import { normalQuantile } from './distributions/normal.ts';
 import { tQuantile } from './distributions/t.ts';
 
 /** What a comparison of two means could see. `level` is the two-sided error rate (0.05). */
@@ -30,8 +31,11 @@ export function detectableMean(design: MeanDesign): number {
   }
   const critical = tQuantile(1 - level / 2, df);
   const shown = (ncp: number) => 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
-  let high = critical;
+  // Close around where the normal curve has it; wider where that does not hold it.
+  const near = critical + normalQuantile(power);
+  let [low, high] = [Math.max(0, near - 0.1), near + 0.3];
+  if (shown(low) > power) low = 0;
   while (shown(high) < power) high *= 2;
-  const ncp = findRoot((value) => shown(value) - power, 0, high);
+  const ncp = findRoot((value) => shown(value) - power, low, high);
   return ncp * sd * Math.sqrt(1 / control + 1 / treated);
 }

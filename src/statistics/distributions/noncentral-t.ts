@@ -1,6 +1,6 @@
 import { findRoot } from '../find-root.ts';
 import { chiSquareCdf, chiSquareUpper } from './chi-square.ts';
-import { normalCdf } from './normal.ts';
+import { normalCdf, normalQuantile } from './normal.ts';
 
 /**
  * Noncentral t distribution, lower tail P(T ≤ t) with T = (Z + ncp)/s, s = √(χ²/df): the mean over s of
@@ -66,7 +66,10 @@ function meanOverNormal(t: number, df: number, ncp: number): number {
 export function noncentralTLocation(t: number, df: number, p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`noncentralTLocation needs p between 0 and 1, got ${p}`);
   const excess = (ncp: number) => noncentralTCdf(t, df, ncp) - p; // falls with ncp
-  let reach = 1;
-  while (excess(t - reach) < 0 || excess(t + reach) > 0) reach *= 2;
-  return findRoot(excess, t - reach, t + reach);
+  // Close around where a normal curve of the same spread has it; wider where that does not hold it.
+  const spread = Math.sqrt(1 + (t * t) / (2 * df));
+  const near = t - normalQuantile(p) * spread;
+  let reach = spread / 4;
+  while (excess(near - reach) < 0 || excess(near + reach) > 0) reach *= 2;
+  return findRoot(excess, near - reach, near + reach);
 }
