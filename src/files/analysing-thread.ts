@@ -1,6 +1,7 @@
 // What the thread of read-analysed.ts runs.
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Analysis } from '../analysis/analysis.ts';
+import { toldTrial } from '../archive/told-trial.ts';
 import { DataError } from '../trial/data-error.ts';
 import type { Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
@@ -22,7 +23,8 @@ async function analysedOf(trial: Trial, language: string): Promise<{ trial: Tria
 async function answer(folder: string): Promise<Answer> {
   try {
     const { site, trials, repeats, leftOut } = await readPublishable(folder);
-    const analysed = await Promise.all(trials.map((trial) => analysedOf(trial, site.language)));
+    // No page, feed or file starts from anything but what may be told.
+    const analysed = await Promise.all(trials.map((trial) => analysedOf(toldTrial(trial), site.language)));
     return { site, leftOut, trials: analysed, questions: pooledQuestions(site, analysed, repeats) };
   } catch (error) {
     if (error instanceof DataError) return { problems: error.problems };

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { planChanges } from '../../src/analysis/plan-changes.ts';
 import { tablesOf } from '../../src/archive/tables-of.ts';
 import { toldTrial } from '../../src/archive/told-trial.ts';
 import type { Trial } from '../../src/trial/trial.ts';
@@ -36,6 +37,18 @@ test('sowings.csv is kept back where the treatments stand in it, the plan where 
     'plan.yaml',
     'trial.yaml',
   ]);
+});
+
+test('the plan of a told trial holds no treatment of a sowing, and telling twice changes nothing', () => {
+  const sowings = [
+    { sowing: 's1', lot: 'leek', treatment: 'jar' },
+    { sowing: 's2', lot: 'leek', treatment: 'packet' },
+  ];
+  const plan = makePlan(finished, { sowings, seed: 7 });
+  const told = toldTrial(blind(finished, { status: 'growing', plan }));
+  expect(JSON.stringify([told.sowings, told.plan?.copy.sowings, told.plan?.copy.seed])).not.toMatch(/packet|jar|7/);
+  expect(planChanges(told).changes.filter(({ what }) => what.endsWith('.treatment'))).toEqual([]);
+  expect(toldTrial(told)).toEqual(told);
 });
 
 test('after the last count, and in an open trial, everything is told', () => {
