@@ -47,6 +47,14 @@ test('which outcome is primary may not change unnoticed', () => {
   ]);
 });
 
+test('what is varied and the day of sowing are compared where the plan gave them', () => {
+  expect(changes({ varies: 'soak', sown: '2026-04-02' }, { varies: 'storage', sown: '2026-04-04' })).toEqual([
+    { what: 'sown', planned: '2026-04-02', done: '2026-04-04' },
+    { what: 'varies', planned: 'soak', done: 'storage' },
+  ]);
+  expect(changes({}, { varies: 'storage', sown: '2026-04-04' })).toEqual([]);
+});
+
 test('days by lot are compared lot by lot', () => {
   const parts = { lots: [makeLot('leek'), makeLot('cress')], outcomes: [makeOutcome({ day: { leek: 14, cress: 6 } })] };
   const outcomes = [{ id: 'germination', measure: 'germination', day: 14 }];

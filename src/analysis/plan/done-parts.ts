@@ -5,7 +5,7 @@ import { dayText, textOf, yesOrNo, type PlanPart } from './plan-part.ts';
 export function doneParts(trial: Trial): PlanPart[] {
   const lots = trial.lots.map(({ id }) => id);
   return [
-    { path: '', name: '', fields: { question: textOf(trial.question) } },
+    { path: '', name: '', fields: texts({ question: trial.question, varies: trial.varies, sown: trial.sown }) },
     ...lots.map((lot) => ({ path: `lots.${lot}`, name: lot, fields: {} })),
     ...trial.treatments.map(({ id, label, control, soakHours, handling, temperature, moisture }) => ({
       path: `treatments.${id}`,

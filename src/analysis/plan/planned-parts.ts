@@ -10,9 +10,13 @@ type Row = Readonly<Record<string, unknown>>;
  * @param lots ids of the trial's lots, for days that are given by lot
  */
 export function plannedParts(copy: Row, lots: readonly string[]): PlanPart[] {
-  const question = textOf(copy.question);
+  const { question, varies, sown } = copy;
+  const top = Object.entries({ question, varies, sown }).flatMap(([key, value]) => {
+    const text = textOf(value);
+    return text === null ? [] : [[key, text] as const];
+  });
   const sections: PlanPart[] = [
-    ...(question === null ? [] : [{ path: '', name: '', fields: { question } }]),
+    ...(top.length === 0 ? [] : [{ path: '', name: '', fields: Object.fromEntries(top) }]),
     ...(Array.isArray(copy.lots) ? copy.lots.map((lot) => lotPart(String(lot))) : []),
     ...rowsOf(copy.treatments).map(treatmentPart),
     ...(isRow(copy.sowing) ? [sowingPlanPart(copy.sowing)] : []),

@@ -35,6 +35,15 @@ const VALUES: Readonly<Record<string, string>> = {
   'primary.false': 'nein',
   'pool.true': 'ja',
   'pool.false': 'nein',
+  'varies.soak': 'Einweichen',
+  'varies.drying': 'Trocknen',
+  'varies.storage': 'Lagerung',
+  'varies.light': 'Licht',
+  'varies.temperature': 'Temperatur',
+  'varies.medium': 'Substrat',
+  'varies.dressing': 'Beizung',
+  'varies.age': 'Alter der Samen',
+  'varies.other': 'etwas anderes',
 };
 const said = (field: string, text: string | null) =>
   text === null ? 'nichts' : quoted(VALUES[`${field}.${text}`] ?? text);
@@ -50,6 +59,7 @@ const THINGS: Readonly<Record<string, string>> = {
 
 const FIELDS: Readonly<Record<string, string>> = {
   question: 'Frage',
+  varies: 'Was mit Absicht geändert wird',
   matters: 'Kleinster Unterschied, der zählt',
   primary: 'Wichtigste Zielgröße',
   pool: 'Zusammenfassen der Partien',

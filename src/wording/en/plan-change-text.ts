@@ -34,6 +34,8 @@ const THINGS: Readonly<Record<string, string>> = {
 
 const FIELDS: Readonly<Record<string, string>> = {
   question: 'question',
+  varies: 'thing changed on purpose',
+  sown: 'day of sowing',
   matters: 'smallest difference that matters',
   primary: 'primary outcome',
   pool: 'pooling of lots',
