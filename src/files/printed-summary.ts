@@ -1,10 +1,7 @@
-import { availableParallelism } from 'node:os';
-import { resolve } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { Piscina } from 'piscina';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
+import { printingThreads } from './printing-threads.ts';
 
 /** What a summary is made from. */
 export interface SummaryOrder {
@@ -17,20 +14,9 @@ export interface SummaryOrder {
   readonly repeatedBy: readonly string[];
 }
 
-let threads: Piscina<SummaryOrder, Uint8Array> | undefined;
-
 /**
  * The printable summary of a trial, as kept from an earlier build or set in a thread of its own: pages are written
  * meanwhile.
  */
-export function printedSummary(order: SummaryOrder): Promise<Uint8Array> {
-  return buildKeeper().bytes('summary', JSON.stringify(order), async () => {
-    threads ??= new Piscina({
-      filename: pathToFileURL(resolve('src/files/printing-thread.ts')).href,
-      minThreads: 1,
-      maxThreads: Math.max(1, availableParallelism() - 1),
-      idleTimeout: 1000,
-    });
-    return threads.run(order);
-  });
-}
+export const printedSummary = (order: SummaryOrder): Promise<Uint8Array> =>
+  buildKeeper().bytes('summary', JSON.stringify(order), () => printingThreads().run(order, { name: 'summary' }));

@@ -1,9 +1,13 @@
-// What the thread of printed-summary.ts runs.
+// What the threads of printing-threads.ts run.
 import { summaryPdf } from '../print/summary/summary-pdf.ts';
 import { wordsFor } from '../wording/words-for.ts';
+import type { KitOrder } from './kept-repeat-kit.ts';
 import type { SummaryOrder } from './printed-summary.ts';
+import { repeatKitZip } from './repeat-kit-zip.ts';
 
-export default async function print(order: SummaryOrder): Promise<Uint8Array> {
+export async function summary(order: SummaryOrder): Promise<Uint8Array> {
   const { bytes } = await summaryPdf({ ...order, words: wordsFor(order.site.language) });
   return bytes;
 }
+
+export const kit = ({ trial, address, site }: KitOrder): Uint8Array | null => repeatKitZip(trial, address, site);

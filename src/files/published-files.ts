@@ -18,10 +18,10 @@ import { zipOf } from '../archive/zip-of.ts';
 import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysisJson } from './analysis-json.ts';
+import { keptRepeatKit } from './kept-repeat-kit.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
 import { madeFile } from './made-file.ts';
 import { peopleNamed } from './people-named.ts';
-import { repeatKitZip } from './repeat-kit-zip.ts';
 
 /** The script that recomputes a trial in R, the same for all trials; seen from the folder in which everything runs. */
 const R_SCRIPT = 'src/archive/analysis.R';
@@ -71,7 +71,7 @@ export async function publishedFiles(
     made('citation.bib', citationBib(cited)),
     made('citation.csl.json', citationCsl(cited)),
   ];
-  const kit = repeatKitZip(told, address, site);
+  const kit = await keptRepeatKit({ trial: told, address, site });
   if (kit) files.push(made(`repeat-${trial.id}.zip`, kit));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));

@@ -10,8 +10,11 @@ let ours: Keeper | undefined;
 /** Makes everything anew: while `dev` runs the code may change under it, and tests test the making. */
 const nothingKept: Keeper = { bytes: (_kind, _inputs, make) => make(), text: (_kind, _inputs, make) => make() };
 
+/** While `astro build` runs, and in its threads. */
+export const isBuilding = (): boolean => process.env.NODE_ENV === 'production';
+
 /** What a build of the site keeps for the next one. */
 export function buildKeeper(): Keeper {
-  if (process.env.NODE_ENV !== 'production') return nothingKept;
+  if (!isBuilding()) return nothingKept;
   return (ours ??= keeper(resolve(KEPT_IN), makerDigest(resolve('.'))));
 }
