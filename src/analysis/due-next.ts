@@ -1,3 +1,4 @@
+import { addDays } from '../trial/text/add-days.ts';
 import { daysBetween } from '../trial/text/days-between.ts';
 import type { Sowing, Trial } from '../trial/trial.ts';
 
@@ -55,12 +56,6 @@ function dueTest({ storage, sown }: Trial, current: readonly Sowing[]): Due | nu
 function daysOf(day: Trial['outcomes'][number]['day']): readonly number[] {
   if (day === null) return [];
   return typeof day === 'number' ? [day] : Object.values(day);
-}
-
-function addDays(date: string, days: number): string {
-  const moved = new Date(`${date}T00:00:00Z`);
-  moved.setUTCDate(moved.getUTCDate() + days);
-  return moved.toISOString().slice(0, 10);
 }
 
 const latest = (dates: readonly string[]): string | null =>

@@ -1,3 +1,4 @@
+import { addDays } from '../trial/text/add-days.ts';
 import type { Trial } from '../trial/trial.ts';
 
 /**
@@ -18,14 +19,8 @@ export function firstCountDate(trial: Trial): string | null {
   for (const { sowing, day, values } of trial.measurements) {
     look(sowing, day, () => Object.values(values).some((value) => value !== null));
   }
-  const looked = [...firstDays].map(([sown, day]) => addDays(sown, day));
+  const looked = [...firstDays].map(([sown, day]) => addDays(sown, Math.floor(day)));
   const weighed = trial.weighings.filter(({ stage }) => stage !== 'before').map(({ date }) => date ?? trial.sown);
 
   return [...looked, ...weighed].filter((date) => date !== null).toSorted()[0] ?? null;
-}
-
-const DAY = 86_400_000;
-
-function addDays(iso: string, days: number): string {
-  return new Date(Date.parse(iso) + Math.floor(days) * DAY).toISOString().slice(0, 10);
 }

@@ -40,6 +40,10 @@ export const pages = {
   'home.due.count': 'Als Nächstes: Zählung am Tag {at}',
   'home.due.measure': 'Als Nächstes: Messung am Tag {at}',
   'home.due.test': 'Als Nächstes: Prüfung nach {at} Lagerung',
+  'calendar.count': '{title}: Zählung am Tag {at}',
+  'calendar.measure': '{title}: Messung am Tag {at}',
+  'calendar.test': '{title}: Prüfung nach {at} Lagerung',
+  'calendar.link': 'Die Tage für den Kalender (ICS)',
   'home.dueNote': 'Die Daten stehen im Plan jedes Versuchs.',
 
   'about.who': '{name} veröffentlicht die Versuche auf diesen Seiten.',

@@ -39,6 +39,10 @@ export const pages = {
   'home.due.count': 'Next: count of day {at}',
   'home.due.measure': 'Next: measuring on day {at}',
   'home.due.test': 'Next: test after {at} of storage',
+  'calendar.count': '{title}: count of day {at}',
+  'calendar.measure': '{title}: measuring on day {at}',
+  'calendar.test': '{title}: test after {at} of storage',
+  'calendar.link': 'Its days for a calendar (ICS)',
   'home.dueNote': 'Dates are those of each trial’s own plan.',
 
   'about.who': '{name} publishes the trials on these pages.',
