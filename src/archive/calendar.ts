@@ -19,7 +19,7 @@ export function calendar(trial: Trial, address: string, words: Words): string | 
   const [first] = days;
   if (first === undefined) return null;
   const timestamp = Date.parse(`${first.date}T00:00:00Z`);
-  const events = days.map((day): EventAttributes => ({
+  const events = days.map((day): EventAttributes & Stamped => ({
     start: dateOf(day.date),
     duration: { days: 1 },
     title: words.say(`calendar.${day.what}`, { title: trial.title, at: atOf(day, words) }),
@@ -33,6 +33,11 @@ export function calendar(trial: Trial, address: string, words: Words): string | 
   const { error, value } = createEvents(events);
   if (error || value === undefined) throw error ?? new Error(`${trial.id} has dates that no calendar can hold`);
   return value;
+}
+
+/** Taken by the package, left out of its types. */
+interface Stamped {
+  readonly timestamp: number;
 }
 
 const atOf = ({ what, at }: Due, words: Words): string =>
