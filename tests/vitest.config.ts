@@ -21,6 +21,7 @@ export default defineConfig({
           hookTimeout: 240_000,
           testTimeout: 240_000,
           fileParallelism: false,
+          retry: 1, // a real browser on a busy machine now and then misses its moment
         },
       },
     ],
