@@ -76,6 +76,7 @@ test('a trial is counted, measured and noted without a connection, over a reload
   await page.fill('#e-what', '=knocked over, half of it');
   await page.selectOption('#e-action', 'left-out');
   await page.click('#e-keep');
+  await page.waitForTimeout(500); // the device writes it down; no thumb reloads faster
   await page.reload();
   await page.locator('#rows li').first().waitFor();
   await page.close();
