@@ -1,7 +1,5 @@
-import { findRoot } from './find-root.ts';
-import { noncentralTCdf } from './distributions/noncentral-t.ts';
-import { normalQuantile } from './distributions/normal.ts';
 import { tQuantile } from './distributions/t.ts';
+import { ncpForPower } from './distributions/two-sided-power.ts';
 
 /** What a comparison of two means could see. `level` is the two-sided error rate (0.05). */
 export interface MeanDesign {
@@ -29,13 +27,6 @@ export function detectableMean(design: MeanDesign): number {
   if (!(sd > 0 && control > 0 && treated > 0 && df > 0 && level > 0 && power > level && power < 1)) {
     throw new RangeError(`detectableMean needs sd, units and df above 0, got ${JSON.stringify(design)}`);
   }
-  const critical = tQuantile(1 - level / 2, df);
-  const shown = (ncp: number) => 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
-  // Close around where the normal curve has it; wider where that does not hold it.
-  const near = critical + normalQuantile(power);
-  let [low, high] = [Math.max(0, near - 0.1), near + 0.3];
-  if (shown(low) > power) low = 0;
-  while (shown(high) < power) high *= 2;
-  const ncp = findRoot((value) => shown(value) - power, low, high);
+  const ncp = ncpForPower(tQuantile(1 - level / 2, df), df, power);
   return ncp * sd * Math.sqrt(1 / control + 1 / treated);
 }

@@ -1,5 +1,5 @@
-import { noncentralTCdf } from './distributions/noncentral-t.ts';
 import { tQuantile } from './distributions/t.ts';
+import { twoSidedPower } from './distributions/two-sided-power.ts';
 import { unitsToSettle } from './units-to-settle.ts';
 
 /**
@@ -16,9 +16,8 @@ export function unitsForMean(difference: number, sd: number): number | null {
   const guess = 2 * ((1.96 + 0.84) * (sd / difference)) ** 2 + 1; // by the normal curve
   const isShown = (units: number) => {
     const df = 2 * units - 2;
-    const critical = tQuantile(0.975, df);
     const ncp = difference / (sd * Math.sqrt(2 / units));
-    const power = 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
+    const power = twoSidedPower(tQuantile(0.975, df), df, ncp);
     return power >= 0.8 ? difference : null;
   };
   return unitsToSettle(difference, isShown, guess);

@@ -1,6 +1,6 @@
 import { detectableMean } from '../../statistics/detectable-mean.ts';
-import { noncentralTCdf } from '../../statistics/distributions/noncentral-t.ts';
 import { tQuantile } from '../../statistics/distributions/t.ts';
+import { twoSidedPower } from '../../statistics/distributions/two-sided-power.ts';
 import type { ClosedForm, UnitsBehind } from './closed-form.ts';
 import type { PlanDesign } from './plan-design.ts';
 import { unitSpread } from './unit-spread.ts';
@@ -14,9 +14,8 @@ export function closedMeans(design: PlanDesign, { units, df }: UnitsBehind): Clo
   const sd = unitSpread(design);
   const se = sd * Math.sqrt(2 / units);
   const critical = tQuantile(0.975, df);
-  const ncp = design.matters / se;
   return {
-    power: 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp),
+    power: twoSidedPower(critical, df, design.matters / se),
     detectable: detectableMean({ sd, control: units, treated: units, df }),
     halfWidth: critical * se,
   };

@@ -1,6 +1,10 @@
 import { findRoot } from '../find-root.ts';
+import { chiScale } from './chi-scale.ts';
 import { chiSquareCdf, chiSquareUpper } from './chi-square.ts';
-import { normalCdf, normalQuantile } from './normal.ts';
+import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+
+/** Beyond this noncentrality the mean over Z is the quicker one. */
+const FAR = 40;
 
 /**
  * Noncentral t distribution, lower tail P(T ≤ t) with T = (Z + ncp)/s, s = √(χ²/df): the mean over s of
@@ -20,26 +24,9 @@ export function noncentralTCdf(t: number, df: number, ncp: number): number {
     throw new RangeError(`noncentralTCdf needs finite t and ncp and df above 0, got ${t} on ${df} with ${ncp}`);
   }
   if (t === 0) return normalCdf(-ncp);
-  return Math.abs(ncp) > 40 ? meanOverNormal(t, df, ncp) : meanOverChi(t, df, ncp);
-}
-
-/** Over u = log s². Steps fine enough for the density of u (sd about √(2/df)) and for the rise of Φ (2/|ncp| wide). */
-function meanOverChi(t: number, df: number, ncp: number): number {
-  const step = Math.min(Math.sqrt(2 / df), 1, 2 / (Math.abs(ncp) + 8)) / 1.5;
-  let mass = 0;
-  let below = 0;
-  const add = (u: number): boolean => {
-    const scale = Math.exp(u / 2);
-    const logDensity = (df / 2) * (u + 1 - scale * scale);
-    if (logDensity < -50) return false;
-    const density = Math.exp(logDensity);
-    mass += density;
-    below += density * normalCdf(t * scale - ncp);
-    return true;
-  };
-  for (let k = 0; add(k * step); k++);
-  for (let k = 1; add(-k * step); k++);
-  return below / mass;
+  if (Math.abs(ncp) > FAR) return meanOverNormal(t, df, ncp);
+  const { values, weights } = chiScale(df, t, Math.abs(ncp));
+  return values.reduce((sum, s, index) => sum + (weights[index] as number) * normalCdf(t * s - ncp), 0);
 }
 
 /** Over Z, where Z + ncp has the sign of ncp throughout. */
@@ -65,11 +52,44 @@ function meanOverNormal(t: number, df: number, ncp: number): number {
  */
 export function noncentralTLocation(t: number, df: number, p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`noncentralTLocation needs p between 0 and 1, got ${p}`);
-  const excess = (ncp: number) => noncentralTCdf(t, df, ncp) - p; // falls with ncp
-  // Close around where a normal curve of the same spread has it; wider where that does not hold it.
+  // Where a normal curve of the same spread has it.
   const spread = Math.sqrt(1 + (t * t) / (2 * df));
   const near = t - normalQuantile(p) * spread;
-  let reach = spread / 4;
+  return (
+    (df >= 1 ? byTangents(t, df, p, near, Math.abs(near) + spread) : null) ?? byHalving(t, df, p, near, spread / 4)
+  );
+}
+
+/**
+ * Newton steps on the logarithm of the smaller tail. It is concave in ncp from one degree of freedom on (it is the mean over
+ * a log-concave density of a function log-concave in s and ncp together: Prékopa 1973), so that from the second step on
+ * they near the root from one side.
+ *
+ * @returns null where they lead beyond `reach`
+ */
+function byTangents(t: number, df: number, p: number, near: number, reach: number): number | null {
+  if (reach > FAR) return null;
+  const { values, weights } = chiScale(df, t, reach);
+  const [side, goal] = p < 0.5 ? [1, p] : [-1, 1 - p];
+  for (let [round, ncp] = [0, near]; round < 20 && Math.abs(ncp) <= reach; round++) {
+    let tail = 0;
+    let slope = 0;
+    for (const [index, s] of values.entries()) {
+      const x = side * (t * s - ncp);
+      tail += (weights[index] as number) * normalCdf(x);
+      slope += (weights[index] as number) * normalDensity(x);
+    }
+    const step = (side * Math.log(tail / goal) * tail) / slope;
+    ncp += step;
+    if (Math.abs(step) <= 1e-8) return ncp; // the next would be as small as its square
+  }
+  return null;
+}
+
+/** Between limits that are moved apart until they hold it. */
+function byHalving(t: number, df: number, p: number, near: number, first: number): number {
+  const excess = (ncp: number) => noncentralTCdf(t, df, ncp) - p; // falls with ncp
+  let reach = first;
   while (excess(near - reach) < 0 || excess(near + reach) > 0) reach *= 2;
   return findRoot(excess, near - reach, near + reach);
 }

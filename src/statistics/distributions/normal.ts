@@ -17,6 +17,11 @@ export function normalUpper(x: number): number {
   return normalCdf(-x);
 }
 
+/** Density of the standard normal distribution. Checked against: R `dnorm`. */
+export function normalDensity(x: number): number {
+  return Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+}
+
 /**
  * The x with P(Z ≤ x) = p. Newton steps on the logarithm of the tail probability, which is concave: from the second
  * step on they near the root from one side.
@@ -33,8 +38,7 @@ export function normalQuantile(p: number): number {
   let x = -Math.sqrt(-2 * Math.log(p));
   for (let round = 0; round < 50; round++) {
     const tail = normalCdf(x);
-    const density = Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
-    const step = (Math.log(tail / p) * tail) / density;
+    const step = (Math.log(tail / p) * tail) / normalDensity(x);
     x -= step;
     if (Math.abs(step) <= 1e-14 * Math.abs(x) + 1e-16) break;
   }
