@@ -26,8 +26,8 @@ const trials = readdirSync(join(content, 'trials')).map(
 const languages = [wordsFor('en'), wordsFor('de')];
 const RUNS = Number(process.env.FUZZ_RUNS ?? 500);
 const SEED = Number(process.env.FUZZ_SEED ?? 20261125);
-/** Milliseconds in which one trial must be read, analysed and told. */
-const LONGEST = 5000;
+/** Microseconds of the processor in which one trial must be read, analysed and told. */
+const LONGEST = 5_000_000;
 
 let read = 0;
 let refused = 0;
@@ -37,7 +37,7 @@ test(
   () => {
     fc.assert(
       fc.property(mutatedFiles(trials), (files) => {
-        const start = performance.now();
+        const start = process.threadCpuUsage();
         const { trial, problems } = readTrial({ id: 'changed', folder: 'content/trials/changed', files, site });
         const words = checkTexts(files, 'content/trials/changed', trial, site.language);
         for (const problem of [...problems, ...words]) expectPlaced(problem, files);
@@ -51,7 +51,7 @@ test(
           refused += 1;
           expect([...problems, ...words].some(({ level }) => level === 'error')).toBe(true);
         }
-        expect(performance.now() - start).toBeLessThan(LONGEST);
+        expect(process.threadCpuUsage(start).user).toBeLessThan(LONGEST);
       }),
       { seed: SEED, numRuns: RUNS },
     );
@@ -114,5 +114,6 @@ function expectAround(estimate: number | null, interval: Interval | null, what: 
 }
 
 function expectSaid(texts: readonly string[]): void {
-  for (const text of texts) expect(text).not.toMatch(/NaN|undefined|Infinity|\[object|\{\w+\}/);
+  // What the mutated files say themselves is told as it stands.
+  for (const text of texts) expect(text.replaceAll('${x}', '')).not.toMatch(/NaN|undefined|Infinity|\[object|\{\w+\}/);
 }

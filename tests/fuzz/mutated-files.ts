@@ -36,6 +36,7 @@ const odd = (draw: (below: number) => number) => utf8(ODD_CELLS[draw(ODD_CELLS.l
 const CHANGES: readonly Change[] = [
   atCell((_, draw) => odd(draw)),
   atCell((_, draw) => String(draw(2000) - 100)),
+  atCell((cell, draw) => cell.replace(/^\d+$/, (number) => String(Math.max(0, Number(number) + draw(5) - 2)))),
   atCell((cell) => cell + cell),
   atCell((cell, draw) => cell.replace(/\d/, String(draw(10)))),
   atLine((lines, index) => lines.splice(index, 1)),
@@ -69,8 +70,11 @@ export const mutatedFiles = (trials: readonly Files[]): fc.Arbitrary<Files> =>
     .map(({ trial, seeds }) => {
       const files = new Map(trials[trial]);
       for (const seed of seeds) changeOne(files, drawsOf(seed));
-      return files;
+      return Object.assign(files, { [fc.toStringMethod]: () => written(files) });
     });
+
+/** As text, so that somebody can see what was found. */
+const written = (files: Files): string => [...files].map(([name, bytes]) => `== ${name}\n${text(bytes)}`).join('\n');
 
 function changeOne(files: Map<string, Uint8Array>, draw: (below: number) => number): void {
   const names = [...files.keys()];

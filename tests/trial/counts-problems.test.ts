@@ -155,7 +155,7 @@ test('missing, misspelt, repeated, merged and two-line headings', () => {
       error: Add the column "day" with the days since sowing, or "date" with dates such as 2026-04-12."
   `);
   expect(said({ 'counts.csv': 'sowing,day,germintaed\ns01,5,5\n' })).toMatchInlineSnapshot(`
-    "trials/leek/counts.csv:1:1 germinated: there is no column "germinated"; the headings are sowing, day, germintaed
+    "trials/leek/counts.csv:1:1 germinated: there is no column "germinated"; the headings are "sowing", "day", "germintaed"
       error: Should "germintaed" be "germinated"?"
   `);
   expect(said({ 'counts.csv': 'sowing,day,germinated,Germinated\ns01,5,5,5\n' })).toMatchInlineSnapshot(`

@@ -95,7 +95,7 @@ function refuseMissing(table: Table, missing: readonly string[], unknown: readon
     );
     return;
   }
-  const found = headings.map(({ label }) => label).join(', ');
+  const found = headings.map(({ label }) => shown(label)).join(', ');
   for (const name of missing) {
     const close = nearest(
       name,
