@@ -1,7 +1,4 @@
+import { runCommand } from './run-command.ts';
 import { runAccept } from './run-accept.ts';
 
-process.exitCode = await runAccept(process.argv.slice(2), {
-  out: (text) => process.stdout.write(text),
-  err: (text) => process.stderr.write(text),
-  terminal: process.stderr.isTTY,
-});
+await runCommand(runAccept);

@@ -4,12 +4,11 @@ import { plannedDesign } from '../analysis/plan/planned-design.ts';
 import { plannedFiles } from '../archive/planned-files.ts';
 import { contentFolder } from '../files/content-folder.ts';
 import { readSiteFolder } from '../files/read-site-folder.ts';
-import { readTrialFolder } from '../files/read-trial-folder.ts';
 import { shownPath } from '../files/shown-path.ts';
-import { writeNewFile } from '../files/write-new-file.ts';
 import { writePlan } from '../files/write-plan.ts';
 import { pdfOf } from '../print/pdf-of.ts';
 import { sealedKey } from '../print/sheets/sealed-key.ts';
+import type { Sheet } from '../print/sheets/sheet.ts';
 import { sheetsOf } from '../print/sheets/sheets-of.ts';
 import { FileProblems } from '../trial/file-problems.ts';
 import type { Problem } from '../trial/problem.ts';
@@ -17,7 +16,6 @@ import { problemText } from '../trial/problem-text.ts';
 import { readTrial } from '../trial/read-trial.ts';
 import { readPlanRequest } from '../trial/request/read-plan-request.ts';
 import { shown } from '../trial/text/shown.ts';
-import type { Site, Trial } from '../trial/trial.ts';
 import { readYaml } from '../trial/yaml/read-yaml.ts';
 import { wordsFor } from '../wording/words-for.ts';
 import { askPlan, type Ask } from './ask-plan.ts';
@@ -113,14 +111,24 @@ export async function runPlan(args: readonly string[], terminal: Terminal, world
   });
   terminal.out(`${told}\n`);
   if (world.ask !== null && from === undefined && !(await world.ask.confirm({ message: words.ui['planning.ask.write'], default: true }))) return 1; // prettier-ignore
-  const taken = await writePlan(folder, files, key === null ? null : { file: keyFile, text: key });
+  const opened = key === null ? null : readTrial({ id: request.trial, folder: '', files: new Map([...inMemory, ['key.csv', encoder.encode(key)]]), site }).trial; // prettier-ignore
+  const sealed = opened && sealedKey({ trial: opened, site, words });
+  const sheets = sheetsOf({ trial: made.trial, site, words }).map(
+    (sheet) => [`sheets/${sheet.file}`, printed(sheet)] as const,
+  );
+  const taken = await writePlan(
+    content,
+    folder,
+    new Map([...inMemory, ...sheets]),
+    new Map([
+      ...(key === null ? [] : [[keyFile, encoder.encode(key)] as const]),
+      ...(sealed ? [[join(dirname(keyFile), sealed.file), printed(sealed)] as const] : []),
+    ]),
+  );
   if (taken !== null) {
     terminal.err(`${shownPath(taken)} is there already and stays as it is; nothing was written. Choose another id for the trial, or another place for its key.\n`); // prettier-ignore
     return 1;
   }
-  const opened = key === null ? null : readTrial({ id: request.trial, folder: '', files: new Map([...inMemory, ['key.csv', encoder.encode(key)]]), site }).trial; // prettier-ignore
-  await writeSheets(folder, site, opened, dirname(keyFile));
-
   const lines = [
     words.say('planning.written', { folder: shownPath(folder) }),
     [...files.keys(), 'sheets/'].map((name) => `  ${name}`).join('\n'),
@@ -146,15 +154,4 @@ export async function runPlan(args: readonly string[], terminal: Terminal, world
 
 const amounts = ({ each, seeds }: { readonly each: number; readonly seeds: number }) => ({ each, seeds });
 
-/** The sheets of the trial as it stands in its folder; the sealed key, for whoever sows, beside the key. */
-async function writeSheets(folder: string, site: Site, opened: Trial | null, beside: string): Promise<void> {
-  const words = wordsFor(site.language);
-  const { trial } = await readTrialFolder(folder);
-  if (trial !== null) {
-    for (const { file, document } of sheetsOf({ trial, site, words })) {
-      await writeNewFile(join(folder, 'sheets', file), pdfOf([() => document]).bytes);
-    }
-  }
-  const sheet = opened && sealedKey({ trial: opened, site, words });
-  if (sheet) await writeNewFile(join(beside, sheet.file), pdfOf([() => sheet.document]).bytes);
-}
+const printed = ({ document }: Sheet): Uint8Array => pdfOf([() => document]).bytes;

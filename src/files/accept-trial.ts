@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { readFile, rename, stat } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { unzippedTrial } from '../archive/unzipped-trial.ts';
 import { WHOLE_FILE } from '../trial/file-problems.ts';
@@ -7,9 +7,13 @@ import type { Problem } from '../trial/problem.ts';
 import { shown } from '../trial/text/shown.ts';
 import { ID } from '../trial/schema/field/id-field.ts';
 import { checkAliases } from './check-aliases.ts';
+import { makeFolder } from './make-folder.ts';
 import { readContent, type Content } from './read-content.ts';
 import { readTrialFolder } from './read-trial-folder.ts';
 import { shownPath } from './shown-path.ts';
+import { withUnfinished } from './with-unfinished.ts';
+import { writeThrough } from './write-through.ts';
+import { writing } from './writing.ts';
 
 /** Of the zip itself; what it may unpack to is bounded by `unzipped`. */
 const MOST_BYTES = 100_000_000;
@@ -29,6 +33,7 @@ export interface Accepted {
  * @param path    of the zip, anywhere
  * @param content the content folder
  * @returns a sentence that says why, where the zip cannot be opened or is not safe to open
+ * @throws {Unwritten} where the content folder cannot be written to; nothing in it has changed then
  */
 export async function acceptTrial(path: string, content: string): Promise<Accepted | string> {
   const size = await stat(path).then((found) => (found.isFile() ? found.size : null), () => null); // prettier-ignore
@@ -43,26 +48,26 @@ export async function acceptTrial(path: string, content: string): Promise<Accept
 
   const root = resolve(content);
   const known = await readContent(root);
-  const unpacked = await mkdtemp(join(root, '.accept-'));
-  try {
-    for (const [name, bytes] of files) {
-      await mkdir(dirname(join(unpacked, id, name)), { recursive: true });
-      await writeFile(join(unpacked, id, name), bytes, { flag: 'wx' });
-    }
-    const read = await readTrialFolder(join(unpacked, id));
-    const entry = checkAliases([...known.trials, read]).at(-1) ?? read;
-    const inZip = (file: string) => file.replace(read.folder, basename(path));
-    const found = entry.problems.map((problem) => ({ ...problem, file: inZip(problem.file) }));
-    const problems = [...takenProblems(id, known, basename(path)), ...found];
-    if (problems.some(({ level }) => level === 'error')) return { problems, ignored, folder: null };
+  const target = join(root, 'trials', id);
+  return writing(target, () =>
+    withUnfinished(root, async (unfinished) => {
+      const unpacked = join(unfinished, id);
+      for (const [name, bytes] of files) {
+        await makeFolder(dirname(join(unpacked, name)));
+        await writeThrough(join(unpacked, name), bytes);
+      }
+      const read = await readTrialFolder(unpacked);
+      const entry = checkAliases([...known.trials, read]).at(-1) ?? read;
+      const inZip = (file: string) => file.replace(read.folder, basename(path));
+      const found = entry.problems.map((problem) => ({ ...problem, file: inZip(problem.file) }));
+      const problems = [...takenProblems(id, known, basename(path)), ...found];
+      if (problems.some(({ level }) => level === 'error')) return { problems, ignored, folder: null };
 
-    const target = join(root, 'trials', id);
-    await mkdir(dirname(target), { recursive: true });
-    await rename(join(unpacked, id), target);
-    return { problems, ignored, folder: shownPath(target) };
-  } finally {
-    await rm(unpacked, { recursive: true, force: true });
-  }
+      await makeFolder(dirname(target));
+      await rename(unpacked, target);
+      return { problems, ignored, folder: shownPath(target) };
+    }),
+  );
 }
 
 /** A trial of this name, however it is capitalised, or an old address of another trial. */

@@ -1,31 +1,54 @@
-import { access, mkdir } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { lstat, rename, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { makeFolder } from './make-folder.ts';
+import { withUnfinished } from './with-unfinished.ts';
 import { writeNewFile } from './write-new-file.ts';
+import { writeThrough } from './write-through.ts';
+import { writing } from './writing.ts';
 
 /**
- * Writes the folder of a new trial, and its key elsewhere; never over anything.
+ * Writes the folder of a new trial whole or not at all, and what belongs to it elsewhere, such as its key; never over
+ * anything.
  *
- * @param files text by name within the folder
- * @param key   null where the trial is not blind
+ * @param content folder on the same disk, which is there
+ * @param files   bytes by name within the trial's folder
+ * @param apart   bytes by path outside it
  * @returns the path that is taken, in which case nothing was written; null where all is there
+ * @throws {Unwritten} where a place cannot be written to; nothing is there then
  */
 export async function writePlan(
+  content: string,
   folder: string,
-  files: ReadonlyMap<string, string>,
-  key: { readonly file: string; readonly text: string } | null,
+  files: ReadonlyMap<string, Uint8Array>,
+  apart: ReadonlyMap<string, Uint8Array>,
 ): Promise<string | null> {
-  for (const path of [folder, ...(key === null ? [] : [key.file])]) if (await exists(path)) return path;
-  const encoder = new TextEncoder();
-  // The key first: a plan without its key would be of no use to anyone.
-  if (key !== null && !(await writeNewFile(key.file, encoder.encode(key.text)))) return key.file;
-  await mkdir(dirname(folder), { recursive: true });
-  await mkdir(folder);
-  for (const [name, text] of files) await writeNewFile(join(folder, name), encoder.encode(text));
-  return null;
+  for (const path of [folder, ...apart.keys()]) if (await exists(path)) return path;
+  const outside: string[] = [];
+  const taken = writing(folder, () => withUnfinished(content, writeBoth));
+  return taken.finally(async () => {
+    for (const path of outside) await rm(path, { force: true }).catch(() => {});
+  });
+
+  async function writeBoth(unfinished: string): Promise<string | null> {
+    const whole = join(unfinished, basename(folder));
+    for (const [name, bytes] of files) {
+      await makeFolder(dirname(join(whole, name)));
+      await writeThrough(join(whole, name), bytes);
+    }
+    await makeFolder(dirname(folder));
+    // Before the folder: a plan without its key would be of no use to anyone.
+    for (const [path, bytes] of apart) {
+      if (!(await writeNewFile(path, bytes))) return path;
+      outside.push(path);
+    }
+    await rename(whole, folder);
+    outside.length = 0; // they belong to something now
+    return null;
+  }
 }
 
 const exists = (path: string) =>
-  access(path).then(
+  lstat(path).then(
     () => true,
     () => false,
   );

@@ -1,8 +1,8 @@
-import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { stringify } from 'yaml';
 import type { PublishedState } from '../trial/read-record.ts';
 import type { Record } from './check-record.ts';
+import { replaceFile } from './replace-file.ts';
 
 const HEAD = '# What was published, by trial. Written by "npm run check -- --record"; not to be changed by hand.\n';
 
@@ -12,6 +12,7 @@ const HEAD = '# What was published, by trial. Written by "npm run check -- --rec
  *
  * @param today ISO date
  * @returns ids of the trials whose entry is new
+ * @throws {Unwritten} where it cannot be written; what was recorded before is as it was
  */
 export async function writeRecord(path: string, { now, before }: Record, today: string): Promise<readonly string[]> {
   const states = new Map<string, PublishedState>(before);
@@ -23,6 +24,7 @@ export async function writeRecord(path: string, { now, before }: Record, today: 
     fresh.push(id);
   }
   const sorted = [...states].toSorted(([a], [b]) => (a < b ? -1 : 1));
-  if (fresh.length > 0) await writeFile(join(path, 'published.yaml'), HEAD + stringify(Object.fromEntries(sorted)));
+  const text = HEAD + stringify(Object.fromEntries(sorted));
+  if (fresh.length > 0) await replaceFile(join(path, 'published.yaml'), new TextEncoder().encode(text));
   return fresh;
 }
