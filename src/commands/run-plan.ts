@@ -154,4 +154,4 @@ export async function runPlan(args: readonly string[], terminal: Terminal, world
 
 const amounts = ({ each, seeds }: { readonly each: number; readonly seeds: number }) => ({ each, seeds });
 
-const printed = ({ document }: Sheet): Uint8Array => pdfOf([() => document]).bytes;
+const printed = ({ document }: Sheet): Uint8Array => pdfOf([document]).bytes;

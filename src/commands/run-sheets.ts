@@ -61,7 +61,7 @@ export async function runSheets(args: readonly string[], terminal: Terminal): Pr
   }
   for (const { file, document } of sheetsOf({ trial, site, words: wordsFor(site.language) })) {
     const target = join(path, 'sheets', file);
-    const written = await writeNewFile(target, pdfOf([() => document]).bytes);
+    const written = await writeNewFile(target, pdfOf([document]).bytes);
     terminal.out(`${shownPath(target)}${written ? '' : ': was there already and stays as it is; remove it to have it made anew'}\n`); // prettier-ignore
   }
   return 0;

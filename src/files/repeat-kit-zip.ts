@@ -25,6 +25,6 @@ export function repeatKitZip(trial: Trial, address: string, site: Site): Uint8Ar
   const texts = [...kit].map(([name, text]) => ({ name, bytes: encoder.encode(text) }));
   const sheets = sheetsOf({ trial: again, site, words })
     .filter(({ file }) => SHEETS.includes(file))
-    .map(({ file, document }) => ({ name: `${again.id}/sheets/${file}`, bytes: pdfOf([() => document]).bytes }));
+    .map(({ file, document }) => ({ name: `${again.id}/sheets/${file}`, bytes: pdfOf([document]).bytes }));
   return zipOf('repeat-kit', [...texts, ...sheets]);
 }

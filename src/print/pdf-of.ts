@@ -2,6 +2,7 @@ import { NodeCompiler, type NodeTypstDocument } from '@myriaddreamin/typst-ts-no
 import { tmpdir } from 'node:os';
 import type { PrintDocument } from './document.ts';
 import { faces } from './faces.ts';
+import { pagesNeeded } from './pages-needed.ts';
 import { plainDocument } from './plain-document.ts';
 import { blocksTemplate } from './template/blocks.ts';
 import { pageTemplate } from './template/page.ts';
@@ -11,13 +12,11 @@ export interface Pdf {
   readonly pages: number;
 }
 
-export type Settings = readonly [() => PrintDocument, ...(() => PrintDocument)[]];
+/** A document, or several settings of the same, from roomy to tight. */
+export type Settings = readonly [PrintDocument, ...PrintDocument[]];
 
 /** What was set stays in Typst's memory for so many documents: trials share little but the page. */
 const KEPT_FOR = 3;
-
-/** Where a setting takes so many pages too many, only the tightest is tried after it. */
-const FAR = 2;
 
 let compiler: NodeCompiler | undefined;
 
@@ -25,8 +24,9 @@ let compiler: NodeCompiler | undefined;
  * Sets a document as PDF/UA-1: tagged, with our own faces and nobody else's. The same document gives the same
  * bytes on every machine.
  *
- * @param settings one document, or several settings of the same from roomy to tight, each made when its turn comes
- * @param most the first setting with at most so many pages is taken, else the first with the fewest
+ * @param settings the first that by its estimate takes at most so many pages is set, and those after it until one does;
+ *   none before it, as to set one takes most of the time that a PDF takes
+ * @param most so many pages, else the fewest
  * @throws {Error} where a document cannot be set, or would break PDF/UA-1
  */
 export function pdfOf(settings: Settings, most = Infinity): Pdf {
@@ -34,13 +34,12 @@ export function pdfOf(settings: Settings, most = Infinity): Pdf {
     workspace: tmpdir(), // the template reads no file
     fontArgs: [{ fontBlobs: faces().map(({ bytes }) => bytes) }],
   });
+  const fits = settings.findIndex((document) => most === Infinity || pagesNeeded(document) <= most);
   let best: { readonly set: NodeTypstDocument; readonly title: string } | undefined;
-  for (let index = 0; index < settings.length; index++) {
-    const document = (settings[index] ?? settings[0])();
+  for (const document of settings.slice(fits)) {
     const set = setDocument(compiler, document);
     if (!best || set.numOfPages < best.set.numOfPages) best = { set, title: document.title };
     if (set.numOfPages <= most) break;
-    if (set.numOfPages >= most + FAR && index < settings.length - 2) index = settings.length - 2;
   }
   if (!best) throw new RangeError('pdfOf needs a document, got none');
   const bytes = pdfBytes(compiler, best.set, best.title);

@@ -1,12 +1,13 @@
 import type { PrintDocument } from './document.ts';
 import { breakable } from './breakable.ts';
 import { drawable } from './drawable.ts';
+import { shapeOf } from './pictures/shape-of.ts';
 import { isolated } from './isolated.ts';
 import { writable } from './writable.ts';
 
 /**
- * The document as the template reads it: names in Typst's manner, language and date in parts, and every
- * string writable with our faces.
+ * The document as the template reads it: names in Typst's manner, language and date in parts, the shape of each picture,
+ * and every string writable with our faces.
  */
 export function plainDocument({ pictures, language, date, pageOf, ...rest }: PrintDocument): object {
   const [lang = 'en', region] = language.split('-');
@@ -16,6 +17,7 @@ export function plainDocument({ pictures, language, date, pageOf, ...rest }: Pri
     language: [lang, region && /^[A-Za-z]{2}$/.test(region) ? region : null],
     date: date === null ? null : date.split('-').map(Number),
     pictures: Object.fromEntries(Object.entries(pictures).map(([name, svg]) => [name, drawable(svg)])),
+    shapes: Object.fromEntries(Object.entries(pictures).map(([name, svg]) => [name, shapeOf(svg)])),
   };
 }
 

@@ -29,6 +29,7 @@ export function familiesWith(character: string): readonly string[] {
  * that nothing is lost and the PDF can be read aloud. Joiners and variants go with the picture that they joined.
  */
 export function writable(text: string): string {
+  if (/^[ -~\n]*$/.test(text)) return text; // as most are; every face has ASCII
   let drawn = true;
   return Array.from(text.normalize('NFC'), (character) => {
     if (UNSEEN.test(character)) return drawn ? character : '';

@@ -20,7 +20,7 @@ export function digestPdf(year: string, trials: readonly About[], site: Site, wo
   const authors = new Set(sorted.flatMap(({ trial }) => trial.authors.map(({ name }) => name)));
   const notices = site.notices.map((text): Block => ({ kind: 'text', style: 'label', text }));
   return pdfOf([
-    () => ({
+    {
       title: `${title}: ${site.name}`,
       language: words.language,
       authors: [...authors],
@@ -48,6 +48,6 @@ export function digestPdf(year: string, trials: readonly About[], site: Site, wo
         { kind: 'page' },
         ...sorted.map(digestBox),
       ],
-    }),
+    },
   ]);
 }

@@ -16,39 +16,52 @@ import { trust } from './trust.ts';
  * What a compared trial says. What limits a sentence stands beside it: the caveats beside the answer, what the trial
  * cannot tell beside the chart; under the caveats where charts of several lots, or tables, need that width.
  */
-export function comparedBlocks(about: About, charts: SummaryCharts, room: Room): Block[] {
+export function comparedBlocks(about: About, charts: SummaryCharts): (room: Room) => Block[] {
   const { trial, analysis, words } = about;
   const { ui } = words;
+  const opened = opening(about);
+  const answered = answer(about);
+  const limited = { inFull: limits(about, true), byName: limits(about, false) };
   const cannotTell: Block[] = [
     { kind: 'heading', level: 3, text: ui['report.cannotTell'] },
     ...words.cannotTell(trial, analysis).map((text): Block => ({ kind: 'text', style: 'label', text })),
   ];
-  const [only, ...others] = charts.courses;
-  const single = only !== undefined && others.length === 0 ? figureOf(only, null, room.chart) : null;
-  const several = charts.courses.map((chart) => figureOf(chart, chart.chart.title, null));
-  const ofDifferences = charts.differences.map((chart) => figureOf(chart, null, room.chart));
-  const results: Block = { kind: 'heading', level: 2, text: ui['report.results'] };
-  const margin = room.packed || !single ? 'answer' : 'chart';
-  return [
-    ...opening(about),
-    {
-      kind: 'spread',
-      main: [...answer(about, room.sentences), ...ofDifferences],
-      beside: [...limits(about, !room.packed), ...(margin === 'answer' ? cannotTell : [])],
-    },
+  const done: Block[] = [
     ...trust(about),
     { kind: 'heading', level: 2, text: ui['print.howDone'] },
     ...inTwo(howDone(about)),
-    ...(margin === 'chart' && single
-      ? [{ kind: 'spread', main: [results, single], beside: cannotTell } as const, ...numbers(about)]
-      : single
-        ? [results, { kind: 'columns', first: room.chart, columns: [[single], numbers(about)] } as const]
-        : [results, ...abreast(room.packed ? 3 : 2, several), ...numbers(about)]),
-    ...mind(about),
-    ...colophon(about),
   ];
+  const results: Block = { kind: 'heading', level: 2, text: ui['report.results'] };
+  const counted = numbers(about);
+  const last = [...mind(about), ...colophon(about)];
+  const [only, ...others] = charts.courses;
 
-  function figureOf({ name, chart }: DrawnChart, title: string | null, width: number | null): Figure {
+  return (room) => {
+    const single = only !== undefined && others.length === 0 ? figureOf(only, null, room.chart, room) : null;
+    const ofDifferences = charts.differences.map((chart) => figureOf(chart, null, room.chart, room));
+    const margin = room.packed || !single ? 'answer' : 'chart';
+    return [
+      ...opened,
+      {
+        kind: 'spread',
+        main: [...answered(room.sentences), ...ofDifferences],
+        beside: [...(room.packed ? limited.byName : limited.inFull), ...(margin === 'answer' ? cannotTell : [])],
+      },
+      ...done,
+      ...(margin === 'chart' && single
+        ? [{ kind: 'spread', main: [results, single], beside: cannotTell } as const, ...counted]
+        : single
+          ? [results, { kind: 'columns', first: room.chart, columns: [[single], counted] } as const]
+          : [results, ...abreast(room.packed ? 3 : 2, severalIn(room)), ...counted]),
+      ...last,
+    ];
+  };
+
+  function severalIn(room: Room): Figure[] {
+    return charts.courses.map((chart) => figureOf(chart, chart.chart.title, null, room));
+  }
+
+  function figureOf({ name, chart }: DrawnChart, title: string | null, width: number | null, room: Room): Figure {
     const { description, subtitle } = chart;
     return { kind: 'figure', picture: name, alt: description, title, caption: subtitle, width, tallest: room.tallest };
   }

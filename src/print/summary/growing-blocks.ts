@@ -8,13 +8,13 @@ import { mind } from './mind.ts';
 import { opening } from './opening.ts';
 
 /** A trial that nobody may compare yet, or that was given up: its plan and its counts, without treatments. */
-export function growingBlocks(about: About): Block[] {
+export function growingBlocks(about: About): () => Block[] {
   const { trial, words } = about;
   const { ui } = words;
   const { plan } = trial;
   const counted = trial.counts.some(({ germinated }) => germinated !== null);
   const counts = countsTable(words, trial, false);
-  return [
+  const blocks: Block[] = [
     ...opening(about),
     { kind: 'heading', level: 2, text: ui['report.plan'] },
     {
@@ -40,4 +40,5 @@ export function growingBlocks(about: About): Block[] {
     ...mind(about),
     ...colophon(about),
   ];
+  return () => blocks;
 }

@@ -20,11 +20,19 @@ export interface Room {
   readonly packed: boolean;
 }
 
-/** The summary of a trial, in the order of its page; a trial that is not compared shows its plan and its counts. */
-export function summaryDocument(about: About, charts: SummaryCharts, room: Room): PrintDocument {
+/**
+ * The summary of a trial, in the order of its page; a trial that is not compared shows its plan and its counts. Found
+ * and worded once, it can be laid out for any room.
+ */
+export function summaryDocument(about: About, charts: SummaryCharts): (room: Room) => PrintDocument {
   const { trial, analysis, site, words, address } = about;
-  const drawings = [...charts.differences, ...charts.courses];
-  return {
+  const pictures = {
+    ...verdictMarks(),
+    ...Object.fromEntries([...charts.differences, ...charts.courses].map(({ name, svg }) => [name, svg])),
+    qr: qrSvg(address),
+  };
+  const blocksIn = analysis.results.length > 0 ? comparedBlocks(about, charts) : growingBlocks(about);
+  return (room) => ({
     title: `${trial.title}: ${words.ui['print.summary']}`,
     language: words.language,
     authors: trial.authors.map(({ name }) => name),
@@ -35,11 +43,7 @@ export function summaryDocument(about: About, charts: SummaryCharts, room: Room)
     head: [site.name, words.ui['print.summary']],
     foot: address,
     pageOf: pageOf(words),
-    pictures: {
-      ...verdictMarks(),
-      ...Object.fromEntries(drawings.map(({ name, svg }) => [name, svg])),
-      qr: qrSvg(address),
-    },
-    blocks: analysis.results.length > 0 ? comparedBlocks(about, charts, room) : growingBlocks(about),
-  };
+    pictures,
+    blocks: blocksIn(room),
+  });
 }

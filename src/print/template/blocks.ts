@@ -1,3 +1,5 @@
+import { SIZES } from '../sizes.ts';
+
 /** One function a kind of block, in Typst. Texts are strings throughout: none is read as markup. */
 export const blocksTemplate = String.raw`
 #let width-of(w) = if w == "auto" { auto } else if "mm" in w { w.mm * 1mm } else { w.share * 1fr }
@@ -14,7 +16,7 @@ export const blocksTemplate = String.raw`
 }
 
 #let facts-block(b) = small({
-  set terms(separator: [ ], hanging-indent: 0pt, spacing: .65em)
+  set terms(separator: [ ], hanging-indent: 0pt, spacing: .65em, tight: false)
   terms(..b.facts.map(f => terms.item(f.name, f.values.join([; ]))))
 })
 
@@ -25,7 +27,7 @@ export const blocksTemplate = String.raw`
     small(weight: 700, b.words)
     if b.name != none { h(.8em); small(fill: soft-ink, b.name) }
   })
-  block(above: 0pt, if b.lead { text(size: 1.12em, b.sentence) } else { b.sentence })
+  block(above: 0pt, par(if b.lead { text(size: 1.12em, b.sentence) } else { b.sentence }))
 })
 
 // What stands first in a column, box or label starts at its upper edge.
@@ -34,12 +36,12 @@ export const blocksTemplate = String.raw`
 // Of a cell with several lines the first is what one looks for.
 #let cell(c) = {
   let lines = c.split("\n")
-  if lines.len() == 1 { c } else { text(size: 1.5em, weight: 700, lines.at(0)); linebreak(); lines.slice(1).join(linebreak()) }
+  if lines.len() == 1 { par(c) } else { text(size: 1.5em, weight: 700, lines.at(0)); linebreak(); lines.slice(1).join(linebreak()) }
 }
 
 #let table-block(b) = {
   let boxed = b.rules == "boxes"
-  let head = b.head.map(h => text(weight: 700, h))
+  let head = b.head.map(h => par(text(weight: 700, h)))
   let body = table(
     columns: b.widths.map(width-of),
     rows: if b.row-height == 0 { auto } else { (auto,) + (b.row-height * 1mm,) * b.rows.len() },
@@ -52,7 +54,7 @@ export const blocksTemplate = String.raw`
   if b.caption == none { block(above: gap, below: gap, body) }
   else {
     show figure: set block(breakable: true)
-    show figure.caption: it => block(below: .2em, small(weight: 700, it.body))
+    show figure.caption: it => block(below: .2em, par(small(weight: 700, it.body)))
     figure(body, kind: table, supplement: none, numbering: none, caption: figure.caption(position: top, b.caption))
   }
 }
@@ -62,8 +64,7 @@ export const blocksTemplate = String.raw`
   figure(
     layout(size => {
       let width = if b.width == none { size.width } else { calc.min(b.width * 1mm, size.width) }
-      let tall = measure(picture(b.picture, b.alt, width: width)).height
-      picture(b.picture, b.alt, width: width * calc.min(1, b.tallest * 1mm / tall))
+      picture(b.picture, b.alt, width: calc.min(width, b.tallest * 1mm / doc.shapes.at(b.picture)))
     }),
     alt: b.alt, kind: image, supplement: none, numbering: none,
     caption: if b.caption == none { none } else { figure.caption(position: bottom, b.caption) },
@@ -84,22 +85,22 @@ export const blocksTemplate = String.raw`
   else if b.kind == "contents" { outline(title: none, depth: b.level, indent: 0pt) }
   else if b.kind == "spread" {
     block(above: 1.6 * gap, below: gap, grid(
-      columns: (1fr, 46mm),
-      column-gutter: 6mm,
+      columns: (1fr, ${SIZES.beside}mm),
+      column-gutter: ${SIZES.gutter}mm,
       stack-of(b.main.map(render)),
-      grid.cell(stroke: (left: hairline), inset: (left: 3mm), stack-of(b.beside.map(render))),
+      grid.cell(stroke: (left: hairline), inset: (left: ${SIZES.inset}mm), stack-of(b.beside.map(render))),
     ))
   }
   else if b.kind == "columns" {
     let first = if b.first == none { 1fr } else { b.first * 1mm }
     block(above: gap, below: gap, grid(
       columns: (first,) + (1fr,) * (b.columns.len() - 1),
-      column-gutter: 6mm,
+      column-gutter: ${SIZES.gutter}mm,
       ..b.columns.map(column => stack-of(column.map(render))),
     ))
   }
   else if b.kind == "box" {
-    block(width: 100%, breakable: not b.whole, stroke: hairline, inset: 3mm, above: gap, below: gap, {
+    block(width: 100%, breakable: not b.whole, stroke: hairline, inset: ${SIZES.inset}mm, above: gap, below: gap, {
       for inner in b.blocks { render(inner) }
     })
   }

@@ -31,7 +31,7 @@ const blind = makeTrial({
 async function sheets(trial: Trial) {
   const read = sheetsOf({ trial, site, words }).map(async ({ file, document }) => [
     file.replace('.pdf', ''),
-    await readPdf(pdfOf([() => document]).bytes),
+    await readPdf(pdfOf([document]).bytes),
   ]);
   return Object.fromEntries(await Promise.all(read)) as Record<string, Awaited<ReturnType<typeof readPdf>>>;
 }
