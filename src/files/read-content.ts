@@ -9,7 +9,8 @@ import { checkAliases } from './check-aliases.ts';
 import { checkRecord, type Record } from './check-record.ts';
 import { readRepeats, type Repeat } from './read-repeats.ts';
 import { readSiteFolder } from './read-site-folder.ts';
-import { readTrialFolder, type TrialFolder } from './read-trial-folder.ts';
+import type { TrialFolder } from './read-trial-folder.ts';
+import { readTrials } from './read-trials.ts';
 import { shownPath } from './shown-path.ts';
 
 /** A content folder, read and checked. */
@@ -31,7 +32,7 @@ export interface Content {
  * Reads and checks a whole content folder: the site files and every trial. Never throws for what stands in
  * the files; everything there is to say is in the problems.
  *
- * @param progress told before each trial is read
+ * @param progress told of each trial that is read (readTrials)
  */
 export async function readContent(
   path: string,
@@ -52,11 +53,8 @@ export async function readContent(
 
   const first = await readSiteFolder(absolute);
   const ids = await trialNames(absolute, problems);
-  const trials: TrialFolder[] = [];
-  for (const [index, id] of ids.entries()) {
-    progress(id, index, ids.length);
-    trials.push(await readTrialFolder(join(absolute, 'trials', id), first));
-  }
+  const folders = ids.map((id) => join(absolute, 'trials', id));
+  const trials = await readTrials(folders, first, progress);
   const record = await checkRecord(absolute, checkAliases(trials));
   const checked = record.trials;
   const repeats = await readRepeats(absolute, first.site.questions, ids);

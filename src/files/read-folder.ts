@@ -1,4 +1,4 @@
-import { lstat, open, readdir, realpath } from 'node:fs/promises';
+import { closeSync, fstatSync, lstatSync, openSync, readdirSync, readSync, realpathSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { WHOLE_FILE } from '../trial/file-problems.ts';
 import type { FolderProblems } from '../trial/folder-problems.ts';
@@ -6,37 +6,38 @@ import { MAX_BYTES } from '../trial/text/decode-text.ts';
 
 /**
  * The files of one folder by name, sorted; files of the subfolders named are in it as `photos/x.jpg`, other
- * subfolders as `raw/` only. A link that leads out of the folder is reported and not followed.
+ * subfolders as `raw/` only. A link that leads out of the folder is reported and not followed. Read one after the other
+ * without waiting for each: a trial's files are small, and waiting takes longer than reading.
  *
  * @param read names whose bytes are wanted, at most one more than a file may have; others are there with no bytes
  */
-export async function readFolder(
+export function readFolder(
   folder: string,
   subfolders: readonly string[],
   read: (name: string) => boolean,
   problems: FolderProblems,
-): Promise<Map<string, Uint8Array>> {
+): Map<string, Uint8Array> {
   const files = new Map<string, Uint8Array>();
-  await list('');
+  list('');
   return files;
 
-  async function list(below: string): Promise<void> {
-    for (const entry of (await readdir(join(folder, below))).toSorted()) {
+  function list(below: string): void {
+    for (const entry of readdirSync(join(folder, below)).toSorted()) {
       const name = below + entry;
       const path = join(folder, name);
-      const kind = await kindOf(path);
+      const kind = kindOf(path);
       if (kind === 'outside') refuseLink(name);
-      else if (kind === 'file') files.set(name, read(name) ? await firstBytes(path) : new Uint8Array());
-      else if (kind === 'folder' && below === '' && subfolders.includes(entry)) await list(`${entry}/`);
+      else if (kind === 'file') files.set(name, read(name) ? firstBytes(path) : new Uint8Array());
+      else if (kind === 'folder' && below === '' && subfolders.includes(entry)) list(`${entry}/`);
       else if (kind === 'folder') files.set(`${name}/`, new Uint8Array());
     }
   }
 
-  async function kindOf(path: string): Promise<'file' | 'folder' | 'outside' | 'other'> {
-    const stats = await lstat(path);
+  function kindOf(path: string): 'file' | 'folder' | 'outside' | 'other' {
+    const stats = lstatSync(path);
     if (stats.isSymbolicLink()) {
-      const [root, target] = await Promise.all([realpath(folder), realpath(path).catch(() => null)]);
-      if (target === null || !target.startsWith(root + sep)) return 'outside';
+      const target = targetOf(path);
+      if (target === null || !target.startsWith(realpathSync(folder) + sep)) return 'outside';
       return kindOf(target);
     }
     return stats.isFile() ? 'file' : stats.isDirectory() ? 'folder' : 'other';
@@ -51,19 +52,27 @@ export async function readFolder(
   }
 }
 
-async function firstBytes(path: string): Promise<Uint8Array> {
-  const file = await open(path);
+function targetOf(link: string): string | null {
   try {
-    const { size } = await file.stat();
+    return realpathSync(link);
+  } catch {
+    return null;
+  }
+}
+
+function firstBytes(path: string): Uint8Array {
+  const file = openSync(path, 'r');
+  try {
+    const { size } = fstatSync(file);
     const bytes = new Uint8Array(Math.min(size, MAX_BYTES + 1));
     let filled = 0;
     while (filled < bytes.length) {
-      const { bytesRead } = await file.read(bytes, filled, bytes.length - filled, filled);
-      if (bytesRead === 0) break; // the file was cut short meanwhile
-      filled += bytesRead;
+      const read = readSync(file, bytes, filled, bytes.length - filled, filled);
+      if (read === 0) break; // the file was cut short meanwhile
+      filled += read;
     }
     return bytes.subarray(0, filled);
   } finally {
-    await file.close();
+    closeSync(file);
   }
 }

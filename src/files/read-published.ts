@@ -19,7 +19,7 @@ export async function readPublished(path: string): Promise<ReadonlyMap<string, U
   if (!found) return 'There is no such file or folder.';
   if (found.isDirectory()) {
     const problems = new FolderProblems(path);
-    const files = await readFolder(path, [], (name) => PUBLISHED.test(name), problems);
+    const files = readFolder(path, [], (name) => PUBLISHED.test(name), problems);
     return problems.hasErrors ? 'It holds a link that leads out of the folder; that is not followed.' : files;
   }
   if (!found.isFile()) return 'It is neither a folder nor a zip.';

@@ -14,7 +14,7 @@ const SITE_FILES = ['site.yaml', 'people.yaml', 'lots.yaml', 'questions.yaml'];
 export async function readSiteFolder(path: string, trials?: ReadonlyMap<string, Trial | null>): Promise<ReadSite> {
   const folder = shownPath(path);
   const links = new FolderProblems(folder);
-  const files = await readFolder(path, [], (name) => SITE_FILES.includes(name), links);
+  const files = readFolder(path, [], (name) => SITE_FILES.includes(name), links);
   const read = readSite(files, folder, trials);
   return { ...read, problems: [...SITE_FILES.flatMap((name) => links.in(name).problems), ...read.problems] };
 }

@@ -1,4 +1,4 @@
-import { readdir } from 'node:fs/promises';
+import { readdirSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { DATA_FILES } from '../trial/check-folder.ts';
 import { WHOLE_FILE } from '../trial/file-problems.ts';
@@ -36,7 +36,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
   const folder = shownPath(absolute);
   const problems = new FolderProblems(folder);
   const id = basename(absolute);
-  if (!(await exists(absolute))) {
+  if (!isFolder(absolute)) {
     problems.in('').error(WHOLE_FILE, {
       rule: 'folder-missing',
       message: 'there is no such folder',
@@ -45,7 +45,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
     return { id, folder, trial: null, problems: problems.problems, files: new Map() };
   }
 
-  const files = await readFolder(absolute, ['photos', 'sheets'], isRead, problems);
+  const files = readFolder(absolute, ['photos', 'sheets'], isRead, problems);
   await checkPictures(absolute, files.keys(), problems);
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
   const { trial, problems: found } = readTrial({ id, folder, files, ...around });
@@ -66,15 +66,18 @@ const PROSE: readonly string[] = ['report.mdx', 'report.md'];
 
 async function siteAround(trial: string): Promise<ReadSite> {
   const content = dirname(dirname(trial));
-  const names = (await exists(content)) ? await readdir(content) : [];
+  const names = isFolder(content) ? readdirSync(content) : [];
   return names.includes('site.yaml')
     ? readSiteFolder(content)
     : { site: DEFAULT_SITE, problems: [], unsure: new Set() };
 }
 
-async function exists(folder: string): Promise<boolean> {
-  return readdir(folder).then(
-    () => true,
-    () => false,
-  );
+/** Whether there is a folder that can be looked into. */
+function isFolder(path: string): boolean {
+  try {
+    readdirSync(path);
+    return true;
+  } catch {
+    return false;
+  }
 }

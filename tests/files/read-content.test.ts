@@ -4,7 +4,9 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { readContent } from '../../src/files/read-content.ts';
 import { readPublishable } from '../../src/files/read-publishable.ts';
+import { readSiteFolder } from '../../src/files/read-site-folder.ts';
 import { readTrialFolder } from '../../src/files/read-trial-folder.ts';
+import { readTrials } from '../../src/files/read-trials.ts';
 import type { Problem } from '../../src/trial/problem.ts';
 import { TRIAL_FILES } from '../trial/trial-files.ts';
 import { temporaryContent } from './temporary-content.ts';
@@ -185,4 +187,31 @@ test('what may be published: everything or nothing, unless the site leaves trial
   ]);
   const noSite = await temporaryContent({ 'lots.yaml': 'x: y\n' });
   await expect(readPublishable(noSite)).rejects.toThrow(/lots.yaml:1:1 x/);
+});
+
+test('many trials are read in threads: the same trials, problems and order', async () => {
+  const trial = (name: string) =>
+    Object.fromEntries(Object.entries(TRIAL_FILES).map(([file, text]) => [`trials/${name}/${file}`, text]));
+  const names = Array.from({ length: 23 }, (_, index) => `t-${String(index).padStart(2, '0')}`);
+  const folder = await temporaryContent({
+    ...Object.assign({}, ...names.map(trial)),
+    'trials/t-03/counts.csv': 'sowing,day,germinated\ns01,5,99\n',
+    'trials/t-03/report.mdx': 'It <Claim is="higher">came up more</Claim>.\n',
+    'trials/t-17/unknown.txt': 'x',
+    'trials/t-22/report.mdx': 'It proves it: <Num of="differnce"/>\n',
+  });
+  const folders = ['leek', ...names].map((name) => join(folder, 'trials', name));
+  const site = await readSiteFolder(folder);
+  const told: [string, number, number][] = [];
+  const inThreads = await readTrials(folders, site, (...step) => told.push(step), 2);
+  const here = await readTrials(folders, site, () => {});
+  expect(inThreads).toEqual(here);
+  expect(here.flatMap(({ problems }) => problems.map(({ rule }) => rule))).toContain('prose-choice');
+  expect(
+    told
+      .map(([, index]) => index)
+      .toSorted((a, b) => a - b)
+      .at(-1),
+  ).toBe(23);
+  expect(told.every(([, , total]) => total === 24)).toBe(true);
 });

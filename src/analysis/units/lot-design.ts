@@ -28,8 +28,19 @@ export interface LotDesign {
   isSharedTray(sowing: Sowing): boolean;
 }
 
+/** Designs by lot, worked out once for each trial, which never changes. */
+const known = new WeakMap<Trial, Map<string, LotDesign>>();
+
 /** @returns the design of the lot with this id */
 export function lotDesign(trial: Trial, lot: string): LotDesign {
+  const designs = known.get(trial) ?? new Map<string, LotDesign>();
+  known.set(trial, designs);
+  const design = designs.get(lot) ?? designOf(trial, lot);
+  designs.set(lot, design);
+  return design;
+}
+
+function designOf(trial: Trial, lot: string): LotDesign {
   const sowings = trial.sowings.filter((sowing) => sowing.lot === lot);
   const times = [...new Set(sowings.map(({ stored }) => stored))].sort((a, b) => (a ?? 0) - (b ?? 0));
   const control = trial.treatments.find((treatment) => treatment.control)?.id ?? null;

@@ -14,6 +14,12 @@ import { chosenTable } from './chosen-table.ts';
 import { claimError } from './claim-error.ts';
 import { textOf } from './text-of.ts';
 
+/** A trial, and its analysis once somebody asks for it: most of the time goes there. */
+export interface TrialData {
+  readonly trial: Trial;
+  readonly analysis: () => Analysis;
+}
+
 /** What each component may be given, and what it shows of the trial; in the order of design.md. */
 const ATTRIBUTES: Readonly<Record<string, readonly string[]>> = {
   InShort: [],
@@ -31,20 +37,14 @@ const ATTRIBUTES: Readonly<Record<string, readonly string[]>> = {
  * Checks every component of an author's text against the trial: names of attributes, their values, whether
  * the data carry what a claim says.
  */
-export function checkComponents(
-  tree: ProseNode,
-  trial: Trial,
-  analysis: Analysis,
-  words: Words,
-  report: FileProblems,
-): void {
+export function checkComponents(tree: ProseNode, data: TrialData, words: Words, report: FileProblems): void {
   for (const node of walk(tree)) {
-    if (node.type === 'image') checkPicture(node, trial, report);
+    if (node.type === 'image') checkPicture(node, data.trial, report);
     const attributes = ATTRIBUTES[node.name ?? ''];
     if (!node.type.startsWith('mdxJsx') || !attributes) continue;
     try {
       checkShape(node, attributes);
-      checkValues(node, trial, analysis, words);
+      checkValues(node, data, words);
     } catch (error) {
       if (!(error instanceof AttributeError)) throw error;
       const rule = node.name === 'Claim' ? 'prose-claim' : 'prose-choice';
@@ -90,21 +90,21 @@ function checkShape(node: ProseNode, allowed: readonly string[]): void {
   }
 }
 
-function checkValues(node: ProseNode, trial: Trial, analysis: Analysis, words: Words): void {
+function checkValues(node: ProseNode, { trial, analysis }: TrialData, words: Words): void {
   const given = Object.fromEntries([...attributesOf(node)].map(([name, value]) => [name, String(value)])) as Choice &
     Readonly<Partial<Record<'of' | 'kind' | 'is' | 'stored' | 'day', string>>>;
   switch (node.name) {
     case 'Result':
-      chosenResult('Result', analysis, given);
+      chosenResult('Result', analysis(), given);
       break;
     case 'Chart':
-      chosenKind(analysis, given);
+      chosenKind(analysis(), given);
       break;
     case 'Table':
-      chosenTable(analysis, given);
+      chosenTable(analysis(), given);
       break;
     case 'Num':
-      chosenNumber(words, trial, analysis, given);
+      chosenNumber(words, trial, analysis(), given);
       break;
     case 'Photos':
       chosenDay(trial, given.day);
@@ -113,7 +113,7 @@ function checkValues(node: ProseNode, trial: Trial, analysis: Analysis, words: W
       if ([...walk(node)].some((inner) => inner !== node && inner.name === 'Claim')) {
         throw new AttributeError('<Claim>: found a claim inside a claim', 'Write them one after the other.');
       }
-      const error = claimError(words, trial, analysis, given, textOf(node));
+      const error = claimError(words, trial, analysis(), given, textOf(node));
       if (error) throw error;
     }
   }

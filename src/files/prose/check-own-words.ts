@@ -1,8 +1,9 @@
 import { isMap, isScalar, parseDocument, type Scalar } from 'yaml';
-import type { Analysis } from '../../analysis/analysis.ts';
 import { FileProblems } from '../../trial/file-problems.ts';
 import type { Problem } from '../../trial/problem.ts';
+import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../../wording/words.ts';
+import type { TrialData } from './check-components.ts';
 import { guardedPhrases } from './guarded-phrases.ts';
 import { phraseRefusal } from './phrase-refusal.ts';
 import { placeIn } from './place-in.ts';
@@ -12,15 +13,22 @@ import { placeIn } from './place-in.ts';
  *
  * @param source text of a trial.yaml that was read without errors
  */
-export function checkOwnWords(source: string, file: string, words: Words, analysis: Analysis | null): Problem[] {
+export function checkOwnWords(source: string, file: string, words: Words, data: TrialData): Problem[] {
+  if (!said(data.trial).some((text) => guardedPhrases(text, words, data).length > 0)) return [];
   const report = new FileProblems(file);
   for (const [field, node] of ownWords(source)) {
-    for (const phrase of guardedPhrases(String(node.value), words, analysis)) {
+    for (const phrase of guardedPhrases(String(node.value), words, data)) {
       const place = placeIn(source, offsetOf(phrase.found, source, node));
       report.warning({ ...place, field }, phraseRefusal(phrase));
     }
   }
   return report.problems;
+}
+
+/** The same texts as they were read: places are looked for only where one holds such a phrase. */
+function said({ title, summary, impression }: Trial): string[] {
+  const impressions = typeof impression === 'string' ? [impression] : Object.values(impression ?? {});
+  return [title, summary ?? '', ...impressions];
 }
 
 function ownWords(source: string): [field: string, node: Scalar][] {

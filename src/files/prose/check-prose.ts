@@ -1,11 +1,9 @@
-import type { Analysis } from '../../analysis/analysis.ts';
 import { FileProblems } from '../../trial/file-problems.ts';
 import type { Problem } from '../../trial/problem.ts';
 import { decodeText } from '../../trial/text/decode-text.ts';
-import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../../wording/words.ts';
 import { proseProblems } from '../prose-problems.ts';
-import { checkComponents } from './check-components.ts';
+import { checkComponents, type TrialData } from './check-components.ts';
 import { checkPhrases } from './check-phrases.ts';
 import { readProse } from './read-prose.ts';
 
@@ -14,14 +12,9 @@ import { readProse } from './read-prose.ts';
  * the data do not carry, phrases that nothing supports.
  *
  * @param file path as the author knows it, ending in .md or .mdx
- * @param data null where the trial's files have errors: then nothing is compared with them
+ * @param data the trial, and its analysis, asked for only where something is compared with it; null where the trial's files have errors: then nothing is compared with them
  */
-export function checkProse(
-  bytes: Uint8Array,
-  file: string,
-  words: Words,
-  data: { readonly trial: Trial; readonly analysis: Analysis } | null,
-): Problem[] {
+export function checkProse(bytes: Uint8Array, file: string, words: Words, data: TrialData | null): Problem[] {
   const report = new FileProblems(file);
   const decoded = decodeText(bytes);
   if ('rule' in decoded) {
@@ -31,8 +24,8 @@ export function checkProse(
   const source = decoded.text.replace(/^\uFEFF/, '');
   const { tree, problems } = readProse(source, file);
   if (tree === null) return problems;
-  if (data) checkComponents(tree, data.trial, data.analysis, words, report);
-  checkPhrases(tree, source, words, data?.analysis ?? null, report);
+  if (data) checkComponents(tree, data, words, report);
+  checkPhrases(tree, source, words, data, report);
   return [...proseProblems(tree, file), ...report.problems].toSorted(
     (a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0),
   );

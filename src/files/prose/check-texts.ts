@@ -1,4 +1,5 @@
 import { analyse } from '../../analysis/analyse.ts';
+import type { Analysis } from '../../analysis/analysis.ts';
 import type { Problem } from '../../trial/problem.ts';
 import { decodeText } from '../../trial/text/decode-text.ts';
 import type { Trial } from '../../trial/trial.ts';
@@ -22,12 +23,13 @@ export function checkTexts(
   language: string,
 ): Problem[] {
   const words = wordsFor(language);
-  const analysis = trial && analyse(trial);
+  let analysed: Analysis | undefined;
+  const data = trial && { trial, analysis: () => (analysed ??= analyse(trial)) };
   const yaml = decodeText(files.get('trial.yaml') ?? new Uint8Array());
-  const own = trial && 'text' in yaml ? checkOwnWords(yaml.text, `${folder}/trial.yaml`, words, analysis) : [];
+  const own = data && 'text' in yaml ? checkOwnWords(yaml.text, `${folder}/trial.yaml`, words, data) : [];
   const prose = ['report.md', 'report.mdx'].flatMap((name) => {
     const bytes = files.get(name);
-    return bytes ? checkProse(bytes, `${folder}/${name}`, words, trial && analysis && { trial, analysis }) : [];
+    return bytes ? checkProse(bytes, `${folder}/${name}`, words, data) : [];
   });
   return [...own, ...prose];
 }

@@ -1,5 +1,6 @@
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { GuardedPhrase, Words } from '../../wording/words.ts';
+import type { TrialData } from './check-components.ts';
 
 /** A phrase in a text that the data do not carry, or not in that way. */
 export interface FoundPhrase {
@@ -18,14 +19,12 @@ const ENOUGH_TO_DOUBLE = 5;
  * The phrases of a text that nobody may use unsupported (wording.md), from left to right; of those that overlap
  * the longest. What is said to have doubled is let pass where at least five came up in each group.
  *
- * @param analysis null where there is none yet
+ * @param data null where there is none yet
  */
-export function guardedPhrases(text: string, words: Words, analysis: Analysis | null): FoundPhrase[] {
+export function guardedPhrases(text: string, words: Words, data: Pick<TrialData, 'analysis'> | null): FoundPhrase[] {
   const spaced = text.replace(/\s/gu, ' '); // a line may end inside a phrase
-  const few = analysis === null || hasFew(analysis);
   const found = words
     .guarded()
-    .filter(({ id }) => id !== 'doubled' || few)
     .flatMap((phrase) =>
       [...spaced.matchAll(new RegExp(phrase.pattern, 'giu'))].map((match) => ({
         phrase,
@@ -34,6 +33,7 @@ export function guardedPhrases(text: string, words: Words, analysis: Analysis | 
         end: match.index + match[0].length,
       })),
     )
+    .filter(({ phrase: { id } }) => id !== 'doubled' || data === null || hasFew(data.analysis()))
     .toSorted((a, b) => b.end - b.start - (a.end - a.start) || a.start - b.start);
   const kept: FoundPhrase[] = [];
   for (const one of found) {

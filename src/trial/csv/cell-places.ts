@@ -16,6 +16,7 @@ export function cellPlaces(bytes: Uint8Array): (at: number) => { readonly line: 
       else high = middle - 1;
     }
     const start = starts[low] ?? 0;
-    return { line: low + 1, column: new TextDecoder().decode(bytes.subarray(start, at)).length + 1 };
+    const before = at === start ? '' : new TextDecoder().decode(bytes.subarray(start, at));
+    return { line: low + 1, column: before.length + 1 };
   };
 }

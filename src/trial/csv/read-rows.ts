@@ -45,9 +45,11 @@ export interface ReadRows<Data> {
 export function readRows<Row extends z.ZodObject>(table: Table, kind: RowsKind<Row>): ReadRows<z.infer<Row>> | null {
   const columns = findColumns(table, kind);
   if (columns === null) return null;
+  const cells = new Map(Object.entries(kind.row.shape).map(([column, schema]) => [column, cellReader(schema)]));
+  const furtherCell = cellReader(kind.further?.cell ?? z.null());
   const decimal = decimalMark(table, [...columns.numeric, ...columns.further]);
   return {
-    rows: columns.rows.map((row) => readRow(row, table, kind, columns, decimal)),
+    rows: columns.rows.map((row) => readRow(row, table, kind, { ...columns, cells, furtherCell }, decimal)),
     further: columns.further,
     decimal,
     has: (column) => columns.known.has(column),
@@ -58,7 +60,7 @@ function readRow<Row extends z.ZodObject>(
   row: TableRow,
   { report }: Table,
   kind: RowsKind<Row>,
-  { known, further, units }: Columns,
+  { known, further, units, cells, furtherCell }: Columns & Cells,
   decimal: '.' | ',' | null,
 ): ReadRow<z.infer<Row>> {
   const textOf = ({ index }: Heading) => row.cells[index] ?? '';
@@ -75,11 +77,10 @@ function readRow<Row extends z.ZodObject>(
 
   let ok = !row.broken && row.refused.size === 0;
   const data: Record<string, unknown> = {};
-  for (const [column, schema] of Object.entries(kind.row.shape)) {
+  for (const [column, { numeric, read }] of cells) {
     const heading = known.get(column);
     if (!heading || row.broken) continue;
-    const numeric = isNumeric(schema);
-    const result = z.safeParse(schema, valueOf(textOf(heading), numeric ? decimal : null), { reportInput: true });
+    const result = read(valueOf(textOf(heading), numeric ? decimal : null));
     if (result.success) data[column] = inUnit(result.data, units.get(column));
     else {
       const issues = result.error.issues.map((issue) => ({ ...issue, path: [column, ...issue.path] }));
@@ -90,10 +91,9 @@ function readRow<Row extends z.ZodObject>(
 
   const numbers = new Map<Heading, number | null>();
   for (const heading of row.broken ? [] : further) {
-    const cell = kind.further?.cell ?? z.null();
-    const result = cell.safeParse(valueOf(textOf(heading), decimal), { reportInput: true });
+    const result = furtherCell.read(valueOf(textOf(heading), decimal));
     if (result.success) numbers.set(heading, result.data);
-    else refuseIn(heading, cell, result.error.issues);
+    else refuseIn(heading, furtherCell.schema, result.error.issues);
   }
   return {
     line: row.line,
@@ -104,6 +104,29 @@ function readRow<Row extends z.ZodObject>(
     placeOf: row.place,
     textOf,
   };
+}
+
+interface Cells {
+  readonly cells: ReadonlyMap<string, CellReader<unknown>>;
+  readonly furtherCell: CellReader<number | null>;
+}
+
+/** How the cells of one column are checked. */
+interface CellReader<Value> {
+  readonly schema: z.ZodType<Value>;
+  readonly numeric: boolean;
+  read(text: string | null): z.ZodSafeParseResult<Value>;
+}
+
+/** Checks each text once: a column says the same few things over and over. */
+function cellReader<Value>(schema: z.ZodType<Value>): CellReader<Value> {
+  const known = new Map<string | null, z.ZodSafeParseResult<Value>>();
+  const read = (text: string | null) => {
+    const result = known.get(text) ?? schema.safeParse(text, { reportInput: true });
+    known.set(text, result);
+    return result;
+  };
+  return { schema, numeric: isNumeric(schema), read };
 }
 
 /** A cell as the schema wants it: null where it is missing, decimals by point in columns of numbers. */

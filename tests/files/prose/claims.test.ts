@@ -133,7 +133,10 @@ test('what German words take a side or leave it open is told apart as well', () 
   for (const { trial, analysis, result, comparison, name } of comparisons) {
     const carried = carriedClaim(result, comparison);
     const text = claimText(german, trial, analysis, result, comparison, carried);
-    const problems = checkProse(new TextEncoder().encode(text), 'report.mdx', german, { trial, analysis });
+    const problems = checkProse(new TextEncoder().encode(text), 'report.mdx', german, {
+      trial,
+      analysis: () => analysis,
+    });
     expect(
       problems.map(({ message }) => message),
       name,
@@ -141,6 +144,11 @@ test('what German words take a side or leave it open is told apart as well', () 
   }
   const carrots = comparisons.find(({ trial }) => trial.id === 'carrots-under-vermiculite');
   const open = '<Claim is="unclear">Unter Vermiculit kam mehr.</Claim>';
-  const [problem] = checkProse(new TextEncoder().encode(open), 'report.mdx', german, carrots ?? null);
+  const [problem] = checkProse(
+    new TextEncoder().encode(open),
+    'report.mdx',
+    german,
+    carrots ? { trial: carrots.trial, analysis: () => carrots.analysis } : null,
+  );
   expect(problem?.message).toContain('say "mehr" and do not say that this is open');
 });

@@ -19,7 +19,7 @@ export const demoTrials = [...trials.values()];
 /** What is said of an author's text in a demonstration trial. */
 export function proseProblemsOf(text: string, id = 'parsley-soaked-a-day', ending = 'mdx'): Problem[] {
   const trial = demoTrial(id);
-  const data = { trial, analysis: analyse(trial) };
+  const data = { trial, analysis: () => analyse(trial) };
   return checkProse(new TextEncoder().encode(text), `report.${ending}`, wordsFor('en'), data);
 }
 
