@@ -1,21 +1,17 @@
 import { defineCollection } from 'astro:content';
 import { z } from 'astro/zod';
-import type { Analysis } from './analysis/analysis.ts';
 import { contentLoaders } from './files/loader.ts';
 import type { LeftOut } from './files/read-publishable.ts';
 import type { PooledQuestion } from './files/pooled-questions.ts';
 import { proseLoader } from './files/prose-loader.ts';
-import type { Site, Trial } from './trial/trial.ts';
+import type { Site } from './trial/trial.ts';
 
 const loaders = contentLoaders();
 
 // The reader has checked everything already; these schemas only give the types.
 export const collections = {
   site: defineCollection({ loader: loaders.site, schema: z.custom<Site>() }),
-  trials: defineCollection({
-    loader: loaders.trials,
-    schema: z.object({ trial: z.custom<Trial>(), analysis: z.custom<Analysis>() }),
-  }),
+  trials: defineCollection({ loader: loaders.trials, schema: z.object({ file: z.string() }) }), // `allTrials`
   questions: defineCollection({
     loader: loaders.questions,
     schema: z.object({ entries: z.custom<readonly PooledQuestion[]>() }),

@@ -60,14 +60,14 @@ export function contentLoaders(): {
     trials: loader('trials'),
     questions: loader('questions'),
     leftOut: loader('leftOut'),
-    published: async () => (await (latest ?? readOnce())).trials.map(({ trial }) => trial.id).filter(hasProse),
+    published: async () => (await (latest ?? readOnce())).trials.map(({ id }) => id).filter(hasProse),
   };
 }
 
 const fill = {
   site: ({ site }: Analysed, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
   trials: ({ trials }: Analysed, store: LoaderContext['store']) =>
-    trials.forEach(({ trial, analysis }) => store.set({ id: trial.id, data: { trial, analysis } })),
+    trials.forEach(({ id, file }) => store.set({ id, data: { file } })),
   questions: ({ questions }: Analysed, store: LoaderContext['store']) =>
     store.set({ id: 'all', data: { entries: questions } }), // one entry: Astro warns of a collection without any
   leftOut: ({ leftOut }: Analysed, store: LoaderContext['store']) =>

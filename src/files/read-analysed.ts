@@ -1,15 +1,15 @@
 import { Worker } from 'node:worker_threads';
-import type { Analysis } from '../analysis/analysis.ts';
 import { DataError } from '../trial/data-error.ts';
 import type { Problem } from '../trial/problem.ts';
-import type { Site, Trial } from '../trial/trial.ts';
+import type { Site } from '../trial/trial.ts';
 import type { LeftOut } from './read-publishable.ts';
 import type { PooledQuestion } from './pooled-questions.ts';
 
 /** What may be published, analysed. */
 export interface Analysed {
   readonly site: Site;
-  readonly trials: readonly { readonly trial: Trial; readonly analysis: Analysis }[];
+  /** Each kept in a file (`analysedTrial`): what a thousand trials hold is too much to be handed around. */
+  readonly trials: readonly { readonly id: string; readonly file: string }[];
   /** What several trials say together, with those of other sites. */
   readonly questions: readonly PooledQuestion[];
   /** Trials with errors that the site leaves out. */

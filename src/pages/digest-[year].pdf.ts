@@ -1,5 +1,5 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { getCollection } from 'astro:content';
+import { allTrials } from '../report/all-trials.ts';
 import { buildKeeper } from '../files/kept/build-keeper.ts';
 import { digestPdf } from '../print/digest/digest-pdf.ts';
 import { seasonOf } from '../print/digest/season-of.ts';
@@ -7,14 +7,14 @@ import { currentSite } from '../report/current-site.ts';
 import { href } from '../report/href.ts';
 
 export const getStaticPaths = (async () => {
-  const years = (await getCollection('trials')).map(({ data }) => seasonOf(data.trial));
+  const years = (await allTrials()).map(({ trial }) => seasonOf(trial));
   return [...new Set(years)].filter((year) => year !== null).map((year) => ({ params: { year } }));
 }) satisfies GetStaticPaths;
 
 /** All trials sown in one year, a box each, for a meeting or a noticeboard. */
 export const GET: APIRoute = async ({ params, site: published }) => {
   const { site, words } = await currentSite();
-  const trials = (await getCollection('trials')).map(({ data }) => data);
+  const trials = await allTrials();
   const abouts = trials
     .filter(({ trial }) => seasonOf(trial) === params.year)
     .map(({ trial, analysis }) => {

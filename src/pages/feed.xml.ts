@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
-import { getCollection } from 'astro:content';
+import { allTrials } from '../report/all-trials.ts';
 import { atomFeed } from '../archive/atom-feed.ts';
 import { feedEntries } from '../archive/feed-entries.ts';
 import { currentSite } from '../report/current-site.ts';
@@ -12,8 +12,8 @@ const MOST = 60;
 export const GET: APIRoute = async ({ site: published }) => {
   const { site, words } = await currentSite();
   const address = (path: string) => new URL(href(path), published ?? site.base).href;
-  const entries = (await getCollection('trials'))
-    .flatMap(({ id, data }) => feedEntries(words, data.trial, data.analysis, address(`/trials/${id}/`)))
+  const entries = (await allTrials())
+    .flatMap(({ trial, analysis }) => feedEntries(words, trial, analysis, address(`/trials/${trial.id}/`)))
     .toSorted((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
   const feed = atomFeed({
     title: site.name,

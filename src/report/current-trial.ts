@@ -3,6 +3,7 @@ import { allQuestions } from './all-questions.ts';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
+import { analysedTrial } from '../files/analysed-trial.ts';
 import { currentSite } from './current-site.ts';
 import { repeatedBy } from './repeated-by.ts';
 import { repeatsHere } from './repeats-here.ts';
@@ -26,7 +27,7 @@ const reports = new WeakMap<Trial, Promise<Report>>();
 export async function currentTrial(params: Readonly<Record<string, string | undefined>>): Promise<Report> {
   const entry = await getEntry('trials', params.trial ?? '');
   if (!entry) throw new Error(`There is no trial "${params.trial}"; this component belongs on the page of a trial.`);
-  const { trial, analysis } = entry.data;
+  const { trial, analysis } = analysedTrial(entry.id, entry.data.file);
   const report = reports.get(trial) ?? reportOf(trial, analysis);
   reports.set(trial, report);
   return report;

@@ -1,14 +1,19 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, utimesSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { readKept, withDigest } from './read-kept.ts';
 
 export interface Keeper {
   /** What was made from `inputs` before, or is made now and kept. */
   bytes(kind: string, inputs: string, make: () => Promise<Uint8Array>): Promise<Uint8Array>;
   text(kind: string, inputs: string, make: () => Promise<string>): Promise<string>;
+  /**
+   * The file in which it is kept, for `readKept`.
+   *
+   * @throws {Error} of the file system, where it cannot be written
+   */
+  file(kind: string, inputs: string, make: () => Promise<string>): Promise<string>;
 }
-
-const DIGEST = 64;
 
 /**
  * Keeps what takes long to make from one build to the next, by the digest of its inputs and of what makes it: a
@@ -20,45 +25,39 @@ const DIGEST = 64;
  * @param maker  digest of the code and packages that make the things (`makerDigest`)
  */
 export function keeper(folder: string, maker: string): Keeper {
+  function place(kind: string, inputs: string): string {
+    const key = createHash('sha256').update(`${maker}\n${kind}\n${inputs}`).digest('hex');
+    return join(folder, kind, key.slice(0, 2), key);
+  }
   async function bytes(kind: string, inputs: string, make: () => Promise<Uint8Array>): Promise<Uint8Array> {
-    const key = sha256(`${maker}\n${kind}\n${inputs}`);
-    const file = join(folder, kind, key.slice(0, 2), key);
-    const kept = intact(file);
+    const file = place(kind, inputs);
+    const kept = readKept(file);
     if (kept) return kept;
     const made = await make();
-    keep(file, made);
+    try {
+      keep(file, made);
+    } catch {
+      // a full disk or a folder that is read only: the next build makes it again
+    }
     return made;
   }
   return {
     bytes,
     text: async (kind, inputs, make) =>
       new TextDecoder().decode(await bytes(kind, inputs, async () => new TextEncoder().encode(await make()))),
+    file: async (kind, inputs, make) => {
+      const file = place(kind, inputs);
+      if (!readKept(file)) keep(file, new TextEncoder().encode(await make()));
+      return file;
+    },
   };
-}
-
-const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
-
-function intact(file: string): Uint8Array | null {
-  try {
-    const content = readFileSync(file);
-    const rest = content.subarray(DIGEST);
-    if (content.toString('latin1', 0, DIGEST) !== sha256(rest)) return null;
-    utimesSync(file, new Date(), new Date()); // for `prune`
-    return new Uint8Array(rest);
-  } catch {
-    return null;
-  }
 }
 
 let written = 0;
 
 function keep(file: string, content: Uint8Array): void {
   const whole = `${file}.${process.pid}-${written++}`;
-  try {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(whole, Buffer.concat([Buffer.from(sha256(content), 'latin1'), content]));
-    renameSync(whole, file);
-  } catch {
-    // a full disk or a folder that is read only: the next build makes it again
-  }
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(whole, withDigest(content));
+  renameSync(whole, file);
 }

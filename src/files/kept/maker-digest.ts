@@ -13,6 +13,7 @@ export function makerDigest(root: string): string {
   const hash = createHash('sha256').update(process.version);
   const files = [
     ...globSync('src/**/*', { cwd: root, withFileTypes: false }).filter((file) => /\.\w+$/.test(file)),
+    'astro.config.mjs',
     'package-lock.json',
     'node_modules/.package-lock.json',
     ...globSync('node_modules/@expo-google-fonts/*/**/*.ttf', { cwd: root }),

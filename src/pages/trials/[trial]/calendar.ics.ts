@@ -1,14 +1,14 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { getCollection } from 'astro:content';
+import { allTrials } from '../../../report/all-trials.ts';
 import { dueDates } from '../../../analysis/due-dates.ts';
 import { calendar } from '../../../archive/calendar.ts';
 import { currentTrial } from '../../../report/current-trial.ts';
 import { href } from '../../../report/href.ts';
 
 export const getStaticPaths = (async () =>
-  (await getCollection('trials'))
-    .filter(({ data: { trial } }) => dueDates(trial).length > 0)
-    .map(({ id }) => ({ params: { trial: id } }))) satisfies GetStaticPaths;
+  (await allTrials())
+    .filter(({ trial }) => dueDates(trial).length > 0)
+    .map(({ trial }) => ({ params: { trial: trial.id } }))) satisfies GetStaticPaths;
 
 /** Days to count, to measure, and to test stored seed again, for a calendar. */
 export const GET: APIRoute = async ({ params, site: published }) => {

@@ -1,15 +1,15 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { getCollection } from 'astro:content';
+import { allTrials } from '../../../../report/all-trials.ts';
 import { keptFiles } from '../../../../files/kept-files.ts';
 import { mediaType } from '../../../../files/media-type.ts';
 import { currentSite } from '../../../../report/current-site.ts';
 
 export const getStaticPaths = (async () => {
-  const trials = await getCollection('trials');
+  const trials = await allTrials();
   const { site } = await currentSite();
-  const paths = trials.map(async ({ id, data: { trial, analysis } }) => {
+  const paths = trials.map(async ({ trial, analysis }) => {
     const files = await keptFiles(trial, analysis, site);
-    return files.map(({ name, bytes }) => ({ params: { trial: id, file: name }, props: { bytes } }));
+    return files.map(({ name, bytes }) => ({ params: { trial: trial.id, file: name }, props: { bytes } }));
   });
   return (await Promise.all(paths)).flat();
 }) satisfies GetStaticPaths;

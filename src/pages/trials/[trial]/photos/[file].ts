@@ -1,13 +1,13 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { getCollection } from 'astro:content';
+import { allTrials } from '../../../../report/all-trials.ts';
 import { shownPhotos } from '../../../../files/shown-photos.ts';
 
 export const getStaticPaths = (async () => {
-  const trials = await getCollection('trials');
-  const paths = trials.map(async ({ id, data: { trial } }) => {
+  const trials = await allTrials();
+  const paths = trials.map(async ({ trial }) => {
     const photos = (await shownPhotos(trial)).flatMap(({ groups }) => groups.flat());
     const files = new Set(photos.flatMap((photo) => [...photo.files, ...photo.whole]));
-    return [...files].map(({ name, format, bytes }) => ({ params: { trial: id, file: name }, props: { format, bytes } })); // prettier-ignore
+    return [...files].map(({ name, format, bytes }) => ({ params: { trial: trial.id, file: name }, props: { format, bytes } })); // prettier-ignore
   });
   return (await Promise.all(paths)).flat();
 }) satisfies GetStaticPaths;
