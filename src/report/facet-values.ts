@@ -1,6 +1,7 @@
 import { findingKind } from '../wording/finding-kind.ts';
 import type { UiKey, Words } from '../wording/words.ts';
 import { addressName } from './address-name.ts';
+import { findingsOf } from './findings-of.ts';
 import type { Published } from './front-page.ts';
 
 /** What the list of trials can be narrowed down by. */
@@ -42,8 +43,7 @@ export function facetValues(facet: FacetId, { trial, analysis }: Published, word
           : { address: trial.sown.slice(0, 4), name: trial.sown.slice(0, 4) },
       ];
     case 'verdict':
-      return words
-        .inShort(trial, analysis)
+      return findingsOf(words, { trial, analysis })
         .map(({ result, comparison }) => findingKind(result, comparison))
         .map((kind) => ({ address: kind, name: ui[`finding.${kind}`] }));
     case 'status':
