@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { LoaderContext } from 'astro/loaders';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { analysedTrial } from '../../src/files/analysed-trial.ts';
 import { contentLoaders } from '../../src/files/loader.ts';
 
 let content: string;
@@ -43,7 +44,8 @@ test('both collections come from one reading; a mistake later on keeps the last 
   await Promise.all([site.load?.(ofSite.context), trials.load?.(ofTrials.context)]);
   expect([...ofSite.stored.keys()]).toEqual(['site']);
   expect([...ofTrials.stored.keys()]).toEqual(['herbs-lit-or-covered']);
-  expect(ofTrials.stored.get('herbs-lit-or-covered')).toMatchObject({
+  const { file } = ofTrials.stored.get('herbs-lit-or-covered') as { file: string };
+  expect(analysedTrial('herbs-lit-or-covered', file)).toMatchObject({
     trial: { id: 'herbs-lit-or-covered' },
     analysis: { format: 'fairsown-analysis/1', trial: 'herbs-lit-or-covered' },
   });

@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { keeper } from '../../../src/files/kept/keeper.ts';
 import { makerDigest } from '../../../src/files/kept/maker-digest.ts';
 import { prune } from '../../../src/files/kept/prune.ts';
+import { readKept } from '../../../src/files/kept/read-kept.ts';
 
 let folder: string;
 beforeEach(() => (folder = mkdtempSync(join(tmpdir(), 'fairsown-kept-'))));
@@ -71,6 +72,17 @@ test('where nothing can be kept, it is made', async () => {
   expect(await keeper(join(blocked, 'under'), 'maker').text('chart', 'i', counting('a chart').make)).toBe('a chart');
 });
 
+test('the file in which something is kept holds it whole, and is written once', async () => {
+  const kept = keeper(folder, 'maker');
+  const one = counting('a trial');
+  const file = await kept.file('trial', 'inputs', one.make);
+  expect(await kept.file('trial', 'inputs', one.make)).toBe(file);
+  expect(one.times).toBe(1);
+  expect(new TextDecoder().decode(readKept(file) ?? undefined)).toBe('a trial');
+  writeFileSync(join(folder, 'blocked'), '');
+  await expect(keeper(join(folder, 'blocked'), 'maker').file('trial', 'i', one.make)).rejects.toThrow('ENOTDIR');
+});
+
 test('a maker that fails keeps nothing', async () => {
   await expect(keeper(folder, 'maker').text('chart', 'i', () => Promise.reject(new Error('no')))).rejects.toThrow('no');
   expect(files()).toEqual([]);
@@ -110,6 +122,7 @@ describe('the digest of the maker', () => {
   });
 
   test.each([
+    ['the configuration', 'astro.config.mjs', '{}'],
     ['a schema', 'src/trial/schema/site.ts', 'export const schema = 2;'],
     ['a script', 'src/archive/analysis.R', 'x <- 2'],
     ['a new file', 'src/charts/new.ts', ''],
