@@ -53,7 +53,7 @@ export function relabelled(seed: string, result: Result, comparison: Comparison)
     others.push(difference(strata, dealt, result));
   }
   const reached = Math.abs(real) - 1e-9 * Math.max(1, Math.abs(real));
-  return { real, others, asLarge: others.filter((other) => Math.abs(other) >= reached).length };
+  return { real: estimate, others, asLarge: others.filter((other) => Math.abs(other) >= reached).length };
 }
 
 /** Ways to deal the labels: binomial coefficients, multiplied over blocks. */

@@ -1,10 +1,11 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { Trial } from '../trial/trial.ts';
+import { sentence } from '../wording/sentence.ts';
 import type { Words } from '../wording/words.ts';
 import { LEADING } from './chart-theme.ts';
 import { DIFFERENCE_LAYERS } from './difference-layers.ts';
 import { differenceWays } from './difference-ways.ts';
-import { rangeInWords, tooCoarse, type Difference } from './differences.ts';
+import { isOfOneTreatment, rangeInWords, tooCoarse, type Difference } from './differences.ts';
 import { intervalMarks } from './interval-marks.ts';
 import type { Scale } from './nice-scale.ts';
 import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, rowLayout } from './row-layout.ts';
@@ -47,16 +48,20 @@ export function differencePlot(trial: Trial, rows: readonly Difference[], scale:
 function rowText(trial: Trial, { result, comparison }: Difference, rows: readonly Difference[], words: Words) {
   const { lot, lots, treatment, stored, estimate } = comparison;
   const notes: string[] = [];
+  const names = [words.treatmentLabel(trial, treatment)];
   if (lot === 'all') {
-    notes.push(words.say('chart.togetherOf', { lots: words.counted(lots?.length ?? trial.lots.length, 'lot') }));
-  } else if (trial.lots.length > 1) notes.push(words.lotName(trial, lot));
+    names.push(words.say('chart.togetherOf', { lots: words.counted(lots?.length ?? trial.lots.length, 'lot') }));
+  } else if (trial.lots.length > 1) names.push(words.lotName(trial, lot));
+  // Where all rows are of one treatment, the lot tells them apart.
+  const [label = '', ...others] = isOfOneTreatment(rows) ? names.slice(-1) : names;
+  notes.push(...others);
   if (new Set(rows.map((row) => row.result)).size > 1) notes.push(words.outcomeTitle(trial, result));
   if (stored !== null) notes.push(words.say('chart.storedFor', { time: words.quantity(stored, 'years') }));
   notes.push(words.verdict(result, comparison).words);
   if (!tooCoarse(comparison)) notes.push(words.difference(estimate, result));
   const range = rangeInWords(result, comparison, words);
   if (range !== null) notes.push(range);
-  return { label: words.treatmentLabel(trial, treatment), notes };
+  return { label: sentence(label), notes };
 }
 
 /** What the strip means, where there is one. */

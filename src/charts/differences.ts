@@ -41,6 +41,14 @@ export function differences(
         ? chartTitle(trial, analysis, first, first.comparisons, words)
         : words.list(results.map((result) => words.outcomeTitle(trial, result))),
     subtitle: [
+      ...(trial.lots.length > 1 && isOfOneTreatment(rows)
+        ? [
+            words.say('chart.pair', {
+              treatment: words.treatmentLabel(trial, rows[0]?.comparison.treatment ?? ''),
+              control: words.treatmentLabel(trial, control),
+            }),
+          ]
+        : []),
       words.say(anyMargin ? 'chart.differences.subtitle' : 'chart.differences.subtitleNoMargin', {
         control: words.treatmentLabel(trial, control),
       }),
@@ -73,6 +81,10 @@ export function differences(
     spec: differencePlot(trial, rows, scale, words),
   };
 }
+
+/** True where every row compares the same treatment: the subtitle names it once, and the rows their lots. */
+export const isOfOneTreatment = (rows: readonly Difference[]): boolean =>
+  new Set(rows.map(({ comparison }) => comparison.treatment)).size === 1;
 
 /** What the data fit with, in words; null where there is no interval. */
 export function rangeInWords({ measure }: Result, { interval, unit }: Comparison, words: Words): string | null {

@@ -3,8 +3,10 @@ import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { chartTitle } from './chart-title.ts';
 import type { Chart } from './chart.ts';
+import { courseValues } from './course-values.ts';
+import { checkCount } from './check-count.ts';
 import { checkDays, germinationCourses, type Check, type Course } from './germination-course.ts';
-import { germinationPanels } from './germination-panels.ts';
+import { germinationPanels, type PanelContent } from './germination-panels.ts';
 import { germinationPlot } from './germination-plot.ts';
 
 /** As many treatments as have a colour, dash and shape of their own. */
@@ -39,27 +41,29 @@ export function germinationCurves(
     }),
     description: words.say('chart.germination.description', {
       treatments: words.list(courses.map(({ treatment }) => words.treatmentLabel(trial, treatment))),
-      values: courses.map((course) => inWords(trial, course, words)).join(' '),
+      values: courses
+        .map((course) => courseValues(words.treatmentLabel(trial, course.treatment), course, words))
+        .join(' '),
     }),
     table: tableOf(trial, courses, words),
     spec:
       courses.length > MOST_IN_ONE_PLOT
-        ? germinationPanels(trial, courses, words)
+        ? germinationPanels(trial, ...eachWithControl(trial, courses, words), words)
         : germinationPlot(trial, courses, words, counted),
   };
 }
 
-const countOf = ({ germinated, seeds }: Check, words: Words) =>
-  words.say('chart.countOf', { count: words.number(germinated), all: words.number(seeds) });
-
-function inWords(trial: Trial, { treatment, together }: Course, words: Words): string {
-  const values = together.map((check) =>
-    words.say('chart.onDay', { day: words.number(check.day), value: countOf(check, words) }),
-  );
-  return words.say('chart.named', {
-    name: words.treatmentLabel(trial, treatment),
-    values: values.join(', ') || words.ui['table.notChecked'],
-  });
+/** A plot for each treatment with the control in it, and the control's lines for the key. */
+function eachWithControl(trial: Trial, courses: readonly Course[], words: Words): [PanelContent[], Course[]] {
+  const controls = new Set(trial.treatments.flatMap(({ id, control }) => (control ? [id] : [])));
+  const control = courses.filter(({ treatment }) => controls.has(treatment));
+  const contents = courses
+    .filter(({ treatment }) => !controls.has(treatment))
+    .map((course) => {
+      const title = words.treatmentLabel(trial, course.treatment);
+      return { title, thick: [...control, course], thin: [course], counted: null };
+    });
+  return [contents, control];
 }
 
 function tableOf(trial: Trial, courses: readonly Course[], words: Words): Chart['table'] {
@@ -67,9 +71,10 @@ function tableOf(trial: Trial, courses: readonly Course[], words: Words): Chart[
   const cells = (checks: readonly Check[]) =>
     days.map((day) => {
       const check = checks.find((found) => found.day === day);
-      return check ? countOf(check, words) : words.ui['table.notChecked'];
+      return check ? checkCount(check, words) : words.ui['table.notChecked'];
     });
   return {
+    names: 2,
     head: [
       words.ui['table.treatment'],
       words.ui['table.sowing'],

@@ -13,34 +13,48 @@ import { treatmentStyle } from './treatment-style.ts';
 
 const LEFT = 32;
 const END = 36; // room for the last shares at the end of the lines
-const PLOT = { width: (WIDTH - 1.5 * LEFT) / 2 - END, height: 104 };
+const PLOT = { width: (WIDTH - 1.5 * LEFT) / 2 - END, height: 100 };
 const TITLE = 2 * LEADING + 6;
 const STEP = TITLE + PLOT.height + 30;
 
-/** One small plot: what it shows, and where a day and a share stand in the drawing. */
-interface Panel {
-  readonly course: Course;
+/** What one small plot shows. */
+export interface PanelContent {
+  readonly title: string;
+  /** Drawn thick, all sowings of a treatment together. */
+  readonly thick: readonly Course[];
+  /** Those whose sowings are drawn thin. */
+  readonly thin: readonly Course[];
+  /** The day that is compared, where it is not the last; dotted. */
+  readonly counted: number | null;
+}
+
+/** Where it stands: a day and a share in the drawing. */
+interface Panel extends PanelContent {
   readonly left: number;
   readonly top: number;
   x(day: number): number;
   y(percent: number): number;
 }
 
-/** A small plot for each treatment, with the control in each: for more treatments than one plot can keep apart. */
-export function germinationPanels(trial: Trial, courses: readonly Course[], words: Words): TopLevelSpec {
-  const days = checkDays(courses);
-  const last = Math.max(1, ...days);
-  const controls = new Set(trial.treatments.flatMap(({ id, control }) => (control ? [id] : [])));
-  const control = courses.filter(({ treatment }) => controls.has(treatment));
-  const key = treatmentKey(trial, control, words, { x: -LEFT, width: WIDTH });
-  const panels = courses
-    .filter(({ treatment }) => !controls.has(treatment))
-    .map((course, index): Panel => {
-      const left = (index % 2) * (PLOT.width + END + LEFT / 2);
-      const top = Math.floor(index / 2) * STEP + TITLE;
-      const y = (percent: number) => top + (1 - percent / 100) * PLOT.height;
-      return { course, left, top, x: (day) => left + (day / last) * PLOT.width, y };
-    });
+/**
+ * Small plots side by side, all to one scale: one for each lot, or for each treatment with the control in it.
+ *
+ * @param explained courses whose lines the key shows, one a treatment
+ */
+export function germinationPanels(
+  trial: Trial,
+  contents: readonly PanelContent[],
+  explained: readonly Course[],
+  words: Words,
+): TopLevelSpec {
+  const last = Math.max(1, ...contents.flatMap(({ thick }) => checkDays(thick)));
+  const key = treatmentKey(trial, explained, words, { x: -LEFT, width: WIDTH });
+  const panels = contents.map((content, index): Panel => {
+    const left = (index % 2) * (PLOT.width + END + LEFT / 2);
+    const top = Math.floor(index / 2) * STEP + TITLE;
+    const y = (percent: number) => top + (1 - percent / 100) * PLOT.height;
+    return { ...content, left, top, x: (day) => left + (day / last) * PLOT.width, y };
+  });
   const top = key.height + 2 * LEADING;
   return {
     width: WIDTH - LEFT - END,
@@ -50,27 +64,29 @@ export function germinationPanels(trial: Trial, courses: readonly Course[], word
       key: key.rows.map((row) => ({ ...row, y: row.y - top })),
       keyLeftOut: key.leftOut.map((row) => ({ ...row, y: row.y - top })),
       sowings: panels.flatMap((panel) => sowingsOf(trial, panel)),
-      ...linesOf(trial, panels, control),
-      ...wordsOf(trial, panels, control, days, words),
+      ...linesOf(trial, panels),
+      ...wordsOf(panels, words),
     },
     layer: LAYERS,
   };
 }
 
-function sowingsOf(trial: Trial, { course, x, y }: Panel) {
-  const { colour } = treatmentStyle(trial, course.treatment);
-  return course.sowings.flatMap(({ sowing, leftOut, checks }) =>
-    stepLine(sowing.id, checks, { colour, dash: leftOut ? LEFT_OUT_DASH : [1, 0] }).map((corner) => ({
-      ...corner,
-      x: x(corner.day),
-      y: y(corner.share),
-    })),
-  );
+function sowingsOf(trial: Trial, { thin, x, y }: Panel) {
+  return thin.flatMap(({ treatment, sowings }) => {
+    const { colour } = treatmentStyle(trial, treatment);
+    return sowings.flatMap(({ sowing, leftOut, checks }) =>
+      stepLine(sowing.id, checks, { colour, dash: leftOut ? LEFT_OUT_DASH : [1, 0] }).map((corner) => ({
+        ...corner,
+        x: x(corner.day),
+        y: y(corner.share),
+      })),
+    );
+  });
 }
 
-function linesOf(trial: Trial, panels: readonly Panel[], control: readonly Course[]) {
-  const lines = panels.flatMap(({ course, x, y }) =>
-    [...control, course].map(({ treatment, together }) => ({ look: treatmentStyle(trial, treatment), together, x, y })),
+function linesOf(trial: Trial, panels: readonly Panel[]) {
+  const lines = panels.flatMap(({ thick, x, y }) =>
+    thick.map(({ treatment, together }) => ({ look: treatmentStyle(trial, treatment), together, x, y })),
   );
   return {
     risers: lines.flatMap(({ together, look, x, y }) =>
@@ -85,27 +101,29 @@ function linesOf(trial: Trial, panels: readonly Panel[], control: readonly Cours
   };
 }
 
-function wordsOf(
-  trial: Trial,
-  panels: readonly Panel[],
-  control: readonly Course[],
-  days: readonly number[],
-  words: Words,
-) {
+function wordsOf(panels: readonly Panel[], words: Words) {
+  const counted = panels.flatMap(({ counted: day, x, y }) =>
+    day === null ? [] : [{ day, x: x(day), y: y(0), y2: y(100) }],
+  );
   return {
+    counted: counted.map(({ x, y, y2 }) => ({ x, y, y2 })),
     grid: panels.flatMap(({ left, y }) => GRID.map((percent) => ({ x: left, x2: left + PLOT.width, y: y(percent) }))),
     shares: panels.flatMap(({ left, y }) =>
       left > 0 ? [] : GRID.map((percent) => ({ x: left - 6, y: y(percent), text: words.number(percent) })),
     ),
-    days: panels.flatMap(({ x, y }) =>
-      axisLabels(days, x, words.number).map((day) => ({ x: x(day), y: y(0) + LEADING, text: words.number(day) })),
+    days: panels.flatMap(({ thick, x, y }) =>
+      axisLabels(checkDays(thick), x, words.number).map((day) => ({
+        x: x(day),
+        y: y(0) + LEADING,
+        text: words.number(day),
+      })),
     ),
-    titles: panels.flatMap(({ course, left, top }) => {
-      const lines = fitText(words.treatmentLabel(trial, course.treatment), PLOT.width + END, SMALL, 2);
+    titles: panels.flatMap(({ title, left, top }) => {
+      const lines = fitText(title, PLOT.width + END, SMALL, 2);
       return lines.map((text, index) => ({ x: left, y: top - 11 - (lines.length - 1 - index) * LEADING, text }));
     }),
-    ends: panels.flatMap(({ course, top, x, y }) => {
-      const ends = [...control, course].flatMap(({ together }) => together.at(-1) ?? []);
+    ends: panels.flatMap(({ thick, top, x, y }) => {
+      const ends = thick.flatMap(({ together }) => together.at(-1) ?? []);
       const places = keepApart(
         ends.map((check) => y(share(check)) - top),
         SMALL,
@@ -119,9 +137,17 @@ function wordsOf(
     }),
     axes: [
       { x: -LEFT, y: -LEADING, text: words.ui['chart.germinated'] },
-      { x: 0, y: Math.ceil(panels.length / 2) * STEP + 6, text: words.ui['chart.day'] },
+      { x: 0, y: Math.ceil(panels.length / 2) * STEP + 6, text: dayTitle(counted, words) },
     ],
   };
+}
+
+function dayTitle(counted: readonly { readonly day: number }[], words: Words): string {
+  const [day, ...others] = [...new Set(counted.map((mark) => mark.day))];
+  if (day === undefined) return words.ui['chart.day'];
+  return others.length > 0
+    ? words.ui['chart.daysCompared']
+    : words.say('chart.dayCompared', { day: words.number(day) });
 }
 
 const GRID = [0, 50, 100];
@@ -136,6 +162,12 @@ const LAYERS: Layers = [
     data: { name: 'grid' },
     mark: { type: 'rule', opacity: PALE },
     encoding: { x, x2: { field: 'x2' }, y },
+  },
+  {
+    name: 'counted',
+    data: { name: 'counted' },
+    mark: { type: 'rule', strokeDash: [1, 4] },
+    encoding: { x, y, y2: { field: 'y2' } },
   },
   {
     name: 'sowings',

@@ -7,6 +7,8 @@ import { valueText } from './value-text.ts';
 
 /** One group of a lot: its units, its words, how it is drawn. */
 export interface GroupRow {
+  /** Name of the lot over its first row, where several lots are shown. */
+  readonly heading: string | null;
   readonly group: Group;
   readonly units: readonly UnitValue[];
   readonly style: TreatmentStyle;
@@ -15,13 +17,16 @@ export interface GroupRow {
   readonly notes: readonly string[];
 }
 
-/** The groups of one lot in the order of trial.yaml, each with its units. */
-export function groupRows(trial: Trial, result: Result, lot: string, words: Words): GroupRow[] {
+/** The groups of each lot in the order of trial.yaml, each with its units. */
+export function groupRows(trial: Trial, result: Result, lots: readonly string[], words: Words): GroupRow[] {
   const order = (group: Group) => trial.treatments.findIndex(({ id }) => id === group.treatment);
-  return result.groups
-    .filter((group) => group.lot === lot)
-    .sort((a, b) => order(a) - order(b) || (a.stored ?? 0) - (b.stored ?? 0))
-    .map((group) => ({
+  const groupsOf = (lot: string) =>
+    result.groups
+      .filter((group) => group.lot === lot)
+      .sort((a, b) => order(a) - order(b) || (a.stored ?? 0) - (b.stored ?? 0));
+  return lots.flatMap((lot) =>
+    groupsOf(lot).map((group, index) => ({
+      heading: lots.length > 1 && index === 0 ? words.lotName(trial, lot) : null,
       group,
       units: result.values.filter(
         (unit) => unit.lot === lot && unit.treatment === group.treatment && unit.stored === group.stored,
@@ -29,7 +34,8 @@ export function groupRows(trial: Trial, result: Result, lot: string, words: Word
       style: treatmentStyle(trial, group.treatment),
       label: words.treatmentLabel(trial, group.treatment),
       notes: notesOf(trial, result, group, words),
-    }));
+    })),
+  );
 }
 
 function notesOf(trial: Trial, result: Result, group: Group, words: Words): string[] {

@@ -1,117 +1,101 @@
-import type { TopLevelSpec } from 'vega-lite';
 import type { Comparison, Result } from '../analysis/analysis.ts';
-import { relabelled, type Relabelled } from '../analysis/relabelled.ts';
+import { relabelled } from '../analysis/relabelled.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import type { Chart } from './chart.ts';
-import { INK } from './chart-theme.ts';
-import { place, raw, type Layers } from './encoding.ts';
-import { niceScale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
-import { spreadDots } from './spread-dots.ts';
-import { treatmentStyle } from './treatment-style.ts';
-import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
+import { luckPlot, type Dealt } from './luck-plot.ts';
 
 /**
  * What luck does: the real difference above those of 19 random relabellings of the same units. The draws come from
- * the trial's id, so that they are the same at every build.
+ * the trial's id, so that they are the same at every build. Several comparisons, of a lot each, stand on one axis.
  *
  * @returns null where there are too few arrangements, or nothing to relabel (`relabelled`)
  */
-export function luckStrip(trial: Trial, result: Result, comparison: Comparison, words: Words): Chart | null {
-  const found = relabelled(trial.id, result, comparison);
-  if (found === null) return null;
-  const deals = words.number(found.others.length);
-  const sorted = found.others.toSorted((a, b) => a - b).map((value) => words.difference(value, result));
-  const key = found.asLarge === 0 ? 'luck.none' : found.asLarge === 1 ? 'luck.one' : 'luck.some';
-  const real = words.difference(found.real, result);
+export function luckStrip(
+  trial: Trial,
+  result: Result,
+  ofComparisons: Comparison | readonly Comparison[],
+  words: Words,
+): Chart | null {
+  const all = [ofComparisons].flat().flatMap((comparison): Dealt[] => {
+    const found = relabelled(trial.id, result, comparison);
+    return found === null ? [] : [{ comparison, found, name: words.lotName(trial, comparison.lot) }];
+  });
+  const [first] = all;
+  if (!first) return null;
   return {
     kind: 'luck',
-    title: `${words.comparisonName(trial, comparison)}: ${words.say(key, { deals, count: words.number(found.asLarge) })}`,
-    subtitle: words.say(subtitleOf(comparison), {
+    ...(all.length === 1 ? toldOne(trial, result, first, words) : toldSeveral(trial, result, all, words)),
+    subtitle: words.say(subtitleOf(first.comparison), {
       unit: words.unitWord(trial, true),
-      all: words.number(found.others.length + 1),
+      all: words.number(first.found.others.length + 1),
     }),
+    spec: luckPlot(trial, result, all, words),
+  };
+}
+
+type Told = Pick<Chart, 'title' | 'description' | 'table'>;
+
+function toldOne(trial: Trial, result: Result, { comparison, found }: Dealt, words: Words): Told {
+  const sorted = inOrder(found.others).map((value) => words.difference(value, result));
+  const key = found.asLarge === 0 ? 'luck.none' : found.asLarge === 1 ? 'luck.one' : 'luck.some';
+  const counts = { deals: words.number(found.others.length), count: words.number(found.asLarge) };
+  const real = words.difference(found.real, result);
+  return {
+    title: `${words.comparisonName(trial, comparison)}: ${words.say(key, counts)}`,
     description: words.say('luck.description', { real, values: sorted.join(', ') }),
     table: {
       head: [words.ui['luck.labels'], words.ui['table.difference']],
       rows: [[words.ui['luck.real'], real], ...sorted.map((value) => [words.ui['luck.dealt'], value])],
     },
-    spec: plot(trial, result, comparison, found, words),
   };
 }
+
+function toldSeveral(trial: Trial, result: Result, all: readonly Dealt[], words: Words): Told {
+  const deals = words.number(all[0]?.found.others.length ?? 0);
+  const told = all.map(({ comparison, found, name }) => ({
+    name,
+    comparison: words.comparisonName(trial, comparison),
+    real: words.difference(found.real, result),
+    count: words.number(found.asLarge),
+    others: inOrder(found.others),
+  }));
+  return {
+    title: words.say('luck.several', {
+      deals,
+      counts: told.map(({ name, count }) => words.say('luck.countIn', { name, count })).join(', '),
+    }),
+    description: words.say('luck.descriptionSeveral', {
+      values: told
+        .map(({ comparison, real, count, others }) =>
+          words.say('luck.row', {
+            name: comparison,
+            real,
+            lower: words.difference(others[0] ?? null, result),
+            upper: words.difference(others.at(-1) ?? null, result),
+            count,
+            deals,
+          }),
+        )
+        .join(' '),
+    }),
+    table: {
+      head: [words.ui['luck.labels'], ...told.map(({ comparison }) => comparison)],
+      rows: [
+        [words.ui['luck.real'], ...told.map(({ real }) => real)],
+        [words.say('luck.asLargeOf', { deals }), ...told.map(({ count }) => count)],
+        ...(told[0]?.others ?? []).map((_, place) => [
+          words.say('luck.dealtNumber', { number: words.number(place + 1) }),
+          ...told.map(({ others }) => words.number(others[place] ?? 0, 1)),
+        ]),
+      ],
+    },
+  };
+}
+
+const inOrder = (values: readonly number[]) => values.toSorted((a, b) => a - b);
 
 function subtitleOf({ units, lot }: Comparison): 'luck.subtitle' | 'luck.subtitleBlocks' | 'luck.subtitleLots' {
   if (units.kind !== 'block') return 'luck.subtitle';
   return lot === 'all' ? 'luck.subtitleLots' : 'luck.subtitleBlocks';
 }
-
-const DOT = 9;
-const PILE = 24;
-
-function plot(
-  trial: Trial,
-  result: Result,
-  { treatment }: Comparison,
-  { real, others }: Relabelled,
-  words: Words,
-): TopLevelSpec {
-  const scale = niceScale([0, real, ...others]);
-  const layout = rowLayout([
-    { label: words.ui['luck.real'], notes: [words.difference(real, result)], picture: 24 },
-    {
-      label: words.ui['luck.dealt'],
-      notes: [words.say('luck.times', { deals: words.number(others.length) })],
-      picture: 2 * PILE + DOT,
-    },
-  ]);
-  const [above = 0, below = 0] = layout.rows.map(({ middle }) => middle);
-  const along = others.map((value) => ((value - scale.low) / (scale.high - scale.low)) * PLOT_WIDTH);
-  const moves = spreadDots(along, DOT, PILE);
-  const axis = axisTitle(axisWords(result, words), layout.height);
-  return {
-    width: PLOT_WIDTH,
-    height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
-    params: scaleParams(scale, words),
-    datasets: {
-      ...layout.words,
-      axisTitle: axis.lines,
-      zero: [{ zero: 0, y: 0, y2: layout.height }],
-      dots: others.map((at, index) => ({ at, y: below + (moves[index] ?? 0) })),
-      real: [{ at: real, y: above, ...treatmentStyle(trial, treatment) }],
-    },
-    layer: LAYERS,
-  };
-}
-
-function axisWords({ measure, unit }: Result, words: Words): string {
-  if (measure === 'germination') return words.ui['chart.differencePoints'];
-  if (measure === 't50' || measure === 'mgt') return words.ui['chart.differenceDays'];
-  return unit === '' ? words.ui['chart.difference'] : words.say('chart.differenceIn', { unit: words.unitName(unit) });
-}
-
-const y = place('y');
-
-const LAYERS: Layers = [
-  {
-    name: 'zero',
-    data: { name: 'zero' },
-    mark: { type: 'rule' },
-    encoding: { x: valueAxis('zero'), y, y2: { field: 'y2' } },
-  },
-  {
-    name: 'dots',
-    data: { name: 'dots' },
-    mark: { type: 'point', size: 42, strokeWidth: 1.5, stroke: INK, shape: 'circle' },
-    encoding: { x: valueAxis('at'), y },
-  },
-  {
-    name: 'real',
-    data: { name: 'real' },
-    mark: { type: 'point', size: 110 },
-    encoding: { x: valueAxis('at'), y, stroke: raw('colour'), fill: raw('fill'), shape: raw('shape') },
-  },
-  ...ROW_WORDS,
-  AXIS_TITLE,
-];

@@ -9,6 +9,8 @@ export const RIGHT = 14;
 export const PLOT_WIDTH = WIDTH - LABEL_WIDTH - LABEL_GAP - RIGHT;
 
 export interface RowText {
+  /** Stands above the row, for this and the rows that follow; a hairline parts it from the rows before. */
+  readonly heading?: string | null | undefined;
   readonly label: string;
   /** What the row says in words: the value, its range. */
   readonly notes: readonly string[];
@@ -30,6 +32,7 @@ export interface RowLine {
 }
 
 const GAP = 16;
+const ABOVE = 8; // between a hairline and the heading under it
 const LEFT = -LABEL_WIDTH - LABEL_GAP + 1; // a j reaches out to the left
 
 /**
@@ -38,10 +41,19 @@ const LEFT = -LABEL_WIDTH - LABEL_GAP + 1; // a j reaches out to the left
  */
 export function rowLayout(texts: readonly RowText[]) {
   const rows: Row[] = [];
+  const headings: RowLine[] = [];
+  const partings: { readonly x: number; readonly x2: number; readonly y: number }[] = [];
   const labels: RowLine[] = [];
   const notes: RowLine[] = [];
   let top = 0;
   for (const row of texts) {
+    const heading = row.heading ? fitText(row.heading, WIDTH - RIGHT, TEXT, 2) : [];
+    if (heading.length > 0) {
+      if (top > 0) partings.push({ x: LEFT, x2: PLOT_WIDTH + RIGHT, y: top });
+      top += ABOVE;
+      headings.push(...heading.map((text, index) => ({ x: LEFT, y: top + (index + 0.5) * LEADING, text })));
+      top += heading.length * LEADING;
+    }
     const label = fitText(row.label, LABEL_WIDTH, TEXT);
     const below = row.notes.flatMap((note) => fitText(note, LABEL_WIDTH, SMALL));
     const words = (label.length + below.length) * LEADING;
@@ -53,13 +65,25 @@ export function rowLayout(texts: readonly RowText[]) {
     notes.push(...below.map((text, index) => ({ x: LEFT, y: first + (label.length + index) * LEADING, text })));
     top = bottom;
   }
-  return { rows, words: { labels, notes }, height: top };
+  return { rows, words: { headings, partings, labels, notes }, height: top };
 }
 
 const encoding = { x: place('x'), y: place('y'), text: raw('text') };
 
-/** Draws the datasets `labels` and `notes` of a row layout. */
+/** Draws the words of a row layout. */
 export const ROW_WORDS: Layers = [
+  {
+    name: 'partings',
+    data: { name: 'partings' },
+    mark: { type: 'rule', strokeOpacity: 0.3 },
+    encoding: { x: place('x'), x2: { field: 'x2' }, y: place('y') },
+  },
+  {
+    name: 'headings',
+    data: { name: 'headings' },
+    mark: { type: 'text', baseline: 'middle', fontWeight: 600 },
+    encoding,
+  },
   { name: 'labels', data: { name: 'labels' }, mark: { type: 'text', baseline: 'middle', fontWeight: 600 }, encoding },
   { name: 'notes', data: { name: 'notes' }, mark: { type: 'text', baseline: 'middle', fontSize: SMALL }, encoding },
 ];

@@ -1,6 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { Comparison, Result } from '../analysis/analysis.ts';
-import { detectableByUnits, type DetectableByUnits } from '../analysis/detectable-by-units.ts';
+import type { DetectableByUnits } from '../analysis/detectable-by-units.ts';
+import { leftToSettle } from '../analysis/left-to-settle.ts';
 import type { Trial } from '../trial/trial.ts';
 import { detectableSize } from '../wording/detectable-size.ts';
 import type { Words } from '../wording/words.ts';
@@ -15,14 +16,12 @@ import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
  * What would settle a question that is open: a row for each number of units, a mark at the smallest difference that so many
  * would show, a line at the difference that matters.
  *
- * @returns null where the finding is not open, or nothing can be said (`detectableByUnits`)
+ * @returns null where the finding is not open, or nothing can be said (`leftToSettle`)
  */
 export function settlePlot(trial: Trial, result: Result, comparison: Comparison, words: Words): Chart | null {
-  if (comparison.verdict !== 'unclear' && comparison.verdict !== 'untestable') return null;
-  const found = detectableByUnits(result, comparison);
+  const found = leftToSettle(result, comparison);
   const group = result.groups.find(({ lot, treatment }) => lot === comparison.lot && treatment === comparison.control);
-  if (found === null || !group || found.steps.length < 2) return null;
-  if (found.settles.units <= Math.min(comparison.units.treatment, comparison.units.control)) return null;
+  if (found === null || !group) return null;
   const unitsOf = (units: number) => words.units(trial, { ...group, units, unit: comparison.units.kind });
   const size = words.size(found.settles.difference, result);
   const rows = found.steps.map(({ units, detectable }) => ({

@@ -19,7 +19,7 @@ const MOST_IN_TITLE = 3;
  * @param result of the measure `storage`
  */
 export function survival(trial: Trial, _: Analysis, result: Result, lot: string, words: Words): Chart {
-  const rows = groupRows(trial, result, lot, words);
+  const rows = groupRows(trial, result, [lot], words);
   const lines = (result.storage ?? []).filter((line) => line.lot === lot);
   const intervals = rows.map(({ group }) => group.interval);
   const titles = lines.map((line) => halfOf(trial, line, words));

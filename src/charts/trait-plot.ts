@@ -10,22 +10,29 @@ import type { TraitRow } from './trait.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
 
 const LINE = 15; // from one unit's line to the next
+const CLOSE = 12; // where several lots stand under one another
 const ESTIMATE = 22; // room for the group's own line
 const PLANT = 4;
 const PILE = 5;
 
 /** The picture of `trait`: in each row a line of plants for each unit, then the group's mean and interval. */
 export function traitPlot(rows: readonly TraitRow[], scale: Scale, title: string, words: Words): TopLevelSpec {
-  const picture = (units: number) => units * LINE + ESTIMATE;
+  const step = rows.some(({ heading }) => heading !== null) ? CLOSE : LINE;
+  const picture = (units: number) => units * step + ESTIMATE;
   const layout = rowLayout(
-    rows.map(({ label, notes, measuredUnits }) => ({ label, notes, picture: picture(measuredUnits.length) })),
+    rows.map(({ heading, label, notes, measuredUnits }) => ({
+      heading,
+      label,
+      notes,
+      picture: picture(measuredUnits.length),
+    })),
   );
   const axis = axisTitle(title, layout.height);
   const at = (value: number) => ((value - scale.low) / (scale.high - scale.low)) * PLOT_WIDTH;
   const drawn = rows.map((row, index) => {
     const top = (layout.rows[index]?.middle ?? 0) - picture(row.measuredUnits.length) / 2;
-    const units = row.measuredUnits.map((unit, line) => ({ ...unit, y: top + (line + 0.5) * LINE }));
-    return { ...row, units, y: top + units.length * LINE + ESTIMATE / 2 };
+    const units = row.measuredUnits.map((unit, line) => ({ ...unit, y: top + (line + 0.5) * step }));
+    return { ...row, units, y: top + units.length * step + ESTIMATE / 2 };
   });
   return {
     width: PLOT_WIDTH,

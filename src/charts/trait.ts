@@ -18,11 +18,19 @@ export interface TraitRow extends GroupRow {
 }
 
 /**
- * A trait of every plant of one lot: a line of small dots for each unit with the unit's mean on it, and the group's mean with its
+ * A trait of every plant of a lot: a line of small dots for each unit with the unit's mean on it, and the group's mean with its
  * interval under them. Plants of one tray share its luck; the picture shows how much trays differ beside how much plants do.
+ * Several lots stand under one another on one axis.
  */
-export function trait(trial: Trial, analysis: Analysis, result: Result, lot: string, words: Words): Chart {
-  const rows = groupRows(trial, result, lot, words).map((row) => ({
+export function trait(
+  trial: Trial,
+  analysis: Analysis,
+  result: Result,
+  ofLots: string | readonly string[],
+  words: Words,
+): Chart {
+  const lots = [ofLots].flat();
+  const rows = groupRows(trial, result, lots, words).map((row) => ({
     ...row,
     measuredUnits: row.units.map((unit) => ({ ...unit, measured: plantsOf(trial, result, unit) })),
   }));
@@ -31,7 +39,7 @@ export function trait(trial: Trial, analysis: Analysis, result: Result, lot: str
     units.flatMap(({ value, measured }) => [value, ...measured]),
     rows.map(({ group }) => group),
   );
-  const comparisons = result.comparisons.filter((comparison) => comparison.lot === lot);
+  const comparisons = result.comparisons.filter(({ lot }) => lots.includes(lot));
   const unit = unitName(trial, rows, words);
   const notes = intervalNotes(
     rows.map(({ group }) => group.interval),
@@ -39,7 +47,8 @@ export function trait(trial: Trial, analysis: Analysis, result: Result, lot: str
     words,
   );
   const plants = units.some(({ measured }) => measured.length > 0);
-  const day = words.number(result.days[lot] ?? result.day ?? 0);
+  const days = new Set(lots.map((lot) => result.days[lot] ?? result.day ?? 0));
+  const day = words.list([...days].map((number) => words.number(number)));
   return {
     kind: 'trait',
     title: chartTitle(trial, analysis, result, comparisons, words),
@@ -48,7 +57,7 @@ export function trait(trial: Trial, analysis: Analysis, result: Result, lot: str
       name: words.outcomeTitle(trial, result),
       values: rows.map((row) => inWords(trial, result, row, words)).join(' '),
     }),
-    table: tableOf(result, rows, words),
+    table: tableOf(trial, result, rows, words),
     spec: traitPlot(rows, scale, axisTitle(trial, result, words), words),
   };
 }
@@ -68,26 +77,36 @@ function inWords(trial: Trial, result: Result, { group, units }: GroupRow, words
   });
 }
 
-function tableOf(result: Result, rows: readonly TraitRow[], words: Words): Chart['table'] {
+function tableOf(trial: Trial, result: Result, rows: readonly TraitRow[], words: Words): Chart['table'] {
   const { ui } = words;
   const said = (value: number | null) => valueText(value, result, words);
+  const several = new Set(rows.map(({ group }) => group.lot)).size > 1;
+  const named = ({ label, group }: GroupRow) => (several ? [words.lotName(trial, group.lot), label] : [label]);
   return {
-    head: [ui['table.treatment'], ui['table.unit'], ui['table.plants'], ui['table.mean'], ui['table.interval']],
-    rows: rows.flatMap(({ label, group, measuredUnits }) => [
-      ...measuredUnits.map(({ unit, measured, value }) => [
-        label,
+    names: several ? 3 : 2,
+    head: [
+      ...(several ? [ui['table.lot']] : []),
+      ui['table.treatment'],
+      ui['table.unit'],
+      ui['table.plants'],
+      ui['table.mean'],
+      ui['table.interval'],
+    ],
+    rows: rows.flatMap((row) => [
+      ...row.measuredUnits.map(({ unit, measured, value }) => [
+        ...named(row),
         unit,
         measured.length ? measured.map((plant) => words.number(plant)).join('; ') : ui['table.none'],
         said(value),
         '',
       ]),
       [
-        label,
+        ...named(row),
         ui['chart.together'],
-        words.number(group.plants ?? 0),
-        said(group.estimate),
-        group.interval
-          ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
+        words.number(row.group.plants ?? 0),
+        said(row.group.estimate),
+        row.group.interval
+          ? words.say('chart.fromTo', { lower: said(row.group.interval.lower), upper: said(row.group.interval.upper) })
           : ui['table.none'],
       ],
     ]),

@@ -14,7 +14,9 @@ const BESIDE = 12; // dots stand this far above the middle of their row, the est
 
 /** The picture of `units`: a row a group, dots above, estimate and interval below. */
 export function unitPlot(rows: readonly GroupRow[], scale: Scale, title: string, words: Words): TopLevelSpec {
-  const layout = rowLayout(rows.map(({ label, notes }) => ({ label, notes, picture: 2 * (BESIDE + PILE) + DOT })));
+  const layout = rowLayout(
+    rows.map(({ heading, label, notes }) => ({ heading, label, notes, picture: 2 * (BESIDE + PILE) + DOT })),
+  );
   const middles = layout.rows.map(({ middle }) => middle);
   const dots = rows.flatMap((row, index) => dotsOf(row, index, (middles[index] ?? 0) - BESIDE, scale));
   const estimates = rows.map(({ group: { estimate, interval }, style }, index) => {
@@ -38,7 +40,7 @@ export function unitPlot(rows: readonly GroupRow[], scale: Scale, title: string,
 }
 
 function dotsOf({ units, style }: GroupRow, row: number, y: number, { low, high }: Scale) {
-  const known = units.flatMap(({ value, block }) => (value === null ? [] : [{ at: value, block }]));
+  const known = units.flatMap(({ lot, value, block }) => (value === null ? [] : [{ at: value, lot, block }]));
   const moves = spreadDots(
     known.map(({ at }) => ((at - low) / (high - low)) * PLOT_WIDTH),
     DOT,
@@ -47,13 +49,11 @@ function dotsOf({ units, style }: GroupRow, row: number, y: number, { low, high 
   return known.map((dot, index) => ({ ...dot, ...style, row, y: y + (moves[index] ?? 0) }));
 }
 
-/** From every unit of a block to every unit of it in the next row that has any. */
-function joinsOf(
-  dots: readonly { readonly block: string | null; readonly row: number; readonly at: number; readonly y: number }[],
-) {
+/** From every unit of a block to every unit of it in the next row of the lot that has any. */
+function joinsOf(dots: ReturnType<typeof dotsOf>) {
   const blocks = Map.groupBy(
     dots.filter(({ block }) => block !== null),
-    ({ block }) => block,
+    ({ lot, block }) => JSON.stringify([lot, block]),
   );
   return [...blocks.values()].flatMap((block) => {
     const rows = [...Map.groupBy(block, ({ row }) => row).values()];

@@ -1,4 +1,5 @@
 import type { Result } from '../analysis/analysis.ts';
+import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import type { Chart } from './chart.ts';
 import type { GroupRow } from './group-rows.ts';
@@ -8,11 +9,16 @@ export const inBlocks = (rows: readonly GroupRow[]): boolean =>
   rows.some(({ units }) => units.some(({ block }) => block !== null));
 
 /** The numbers of `units`: a row for each unit, then one for its group with the interval. */
-export function unitTable(result: Result, rows: readonly GroupRow[], words: Words): Chart['table'] {
+export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[], words: Words): Chart['table'] {
   const { ui } = words;
-  const columns = { blocks: inBlocks(rows), counts: result.values.some(({ count }) => count !== null) };
+  const columns = {
+    lots: new Set(rows.map(({ group }) => group.lot)).size > 1,
+    blocks: inBlocks(rows),
+    counts: result.values.some(({ count }) => count !== null),
+  };
   const said = (value: number | null) => valueText(value, result, words);
-  const line = ({ block, count, ...cells }: Line) => [
+  const line = ({ lot, block, count, ...cells }: Line) => [
+    ...(columns.lots ? [lot] : []),
     cells.label,
     cells.unit,
     ...(columns.blocks ? [block] : []),
@@ -21,7 +27,9 @@ export function unitTable(result: Result, rows: readonly GroupRow[], words: Word
     cells.interval,
   ];
   return {
+    names: columns.lots ? 3 : 2,
     head: line({
+      lot: ui['table.lot'],
       label: ui['table.treatment'],
       unit: ui['table.unit'],
       block: ui['table.block'],
@@ -29,32 +37,35 @@ export function unitTable(result: Result, rows: readonly GroupRow[], words: Word
       value: ui['table.value'],
       interval: ui['table.interval'],
     }),
-    rows: rows.flatMap(({ label, group, units }) => [
-      ...units.map(({ unit, block, count, seeds, value }) =>
+    rows: rows.flatMap(({ label, group, units }) => {
+      const of = { lot: words.lotName(trial, group.lot), label };
+      return [
+        ...units.map(({ unit, block, count, seeds, value }) =>
+          line({
+            ...of,
+            unit,
+            block: block ?? '',
+            count: countOf(count, seeds, words),
+            value: said(value),
+            interval: '',
+          }),
+        ),
         line({
-          label,
-          unit,
-          block: block ?? '',
-          count: countOf(count, seeds, words),
-          value: said(value),
-          interval: '',
+          ...of,
+          unit: ui['chart.together'],
+          block: '',
+          count: countOf(group.count ?? sumOf(units, 'count'), group.seeds ?? sumOf(units, 'seeds'), words),
+          value: said(group.estimate),
+          interval: group.interval
+            ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
+            : ui['table.none'],
         }),
-      ),
-      line({
-        label,
-        unit: ui['chart.together'],
-        block: '',
-        count: countOf(group.count ?? sumOf(units, 'count'), group.seeds ?? sumOf(units, 'seeds'), words),
-        value: said(group.estimate),
-        interval: group.interval
-          ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
-          : ui['table.none'],
-      }),
-    ]),
+      ];
+    }),
   };
 }
 
-type Line = Readonly<Record<'label' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
+type Line = Readonly<Record<'lot' | 'label' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
 
 /** Times have no count of their own: that of their units, where all are known. */
 const sumOf = (units: GroupRow['units'], of: 'count' | 'seeds'): number | null =>

@@ -11,11 +11,18 @@ import { inBlocks, unitTable } from './unit-table.ts';
 import { valueText } from './value-text.ts';
 
 /**
- * Every unit (tray, dish, batch) of one lot as a dot, by treatment; units of one block are joined. Under the dots the group's
- * estimate with its interval: the reader sees what the interval was made of.
+ * Every unit (tray, dish, batch) of a lot as a dot, by treatment; units of one block are joined. Under the dots the group's
+ * estimate with its interval: the reader sees what the interval was made of. Several lots stand under one another on one axis.
  */
-export function units(trial: Trial, analysis: Analysis, result: Result, lot: string, words: Words): Chart {
-  const rows = groupRows(trial, result, lot, words);
+export function units(
+  trial: Trial,
+  analysis: Analysis,
+  result: Result,
+  ofLots: string | readonly string[],
+  words: Words,
+): Chart {
+  const lots = [ofLots].flat();
+  const rows = groupRows(trial, result, lots, words);
   const scale = groupScale(
     rows.flatMap(({ units: all }) => all.map(({ value }) => value)),
     rows.map(({ group }) => group),
@@ -23,9 +30,9 @@ export function units(trial: Trial, analysis: Analysis, result: Result, lot: str
   );
   return {
     kind: 'units',
-    title: titleOf(trial, analysis, result, lot, rows, words),
+    title: titleOf(trial, analysis, result, lots, rows, words),
     subtitle: [
-      subtitleOf(trial, result, lot, rows, words),
+      subtitleOf(trial, result, lots, rows, words),
       ...intervalNotes(
         rows.map(({ group }) => group.interval),
         scale,
@@ -36,7 +43,7 @@ export function units(trial: Trial, analysis: Analysis, result: Result, lot: str
       unit: unitName(trial, rows, words),
       values: rows.map((row) => inWords(trial, result, row, words)).join(' '),
     }),
-    table: unitTable(result, rows, words),
+    table: unitTable(trial, result, rows, words),
     spec: unitPlot(rows, scale, axisTitle(trial, result, words), words),
   };
 }
@@ -46,7 +53,7 @@ function titleOf(
   trial: Trial,
   analysis: Analysis,
   result: Result,
-  lot: string,
+  lots: readonly string[],
   rows: readonly GroupRow[],
   words: Words,
 ) {
@@ -55,7 +62,7 @@ function titleOf(
       trial,
       analysis,
       result,
-      result.comparisons.filter((found) => found.lot === lot),
+      result.comparisons.filter(({ lot }) => lots.includes(lot)),
       words,
     );
   }
@@ -73,10 +80,17 @@ function titleOf(
     : words.say('chart.units.titleRanges', { title, ranges: ranges.join('; ') });
 }
 
-function subtitleOf(trial: Trial, result: Result, lot: string, rows: readonly GroupRow[], words: Words): string {
+function subtitleOf(
+  trial: Trial,
+  result: Result,
+  lots: readonly string[],
+  rows: readonly GroupRow[],
+  words: Words,
+): string {
   const unit = unitName(trial, rows, words);
-  const day = result.days[lot];
-  if (day === undefined || result.measure !== 'germination') return words.say('chart.units.subtitleNoDay', { unit });
+  const [day, ...others] = [...new Set(lots.map((lot) => result.days[lot]))];
+  if (day === undefined || others.length > 0 || result.measure !== 'germination')
+    return words.say('chart.units.subtitleNoDay', { unit });
   const values = { unit, day: words.number(day) };
   if (!inBlocks(rows)) return words.say('chart.units.subtitle', values);
   return words.say('chart.units.subtitleBlocks', { ...values, block: trial.sowing.block ?? words.ui['chart.aBlock'] });

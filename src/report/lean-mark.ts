@@ -105,16 +105,20 @@ const isUsual = (name: string, value: string): boolean =>
     ? value === '1'
     : (name === 'stroke-dasharray' && value === '1,0') || (name === 'text-anchor' && value === 'start');
 
-/** `M0,9L4,9L4,9L4,2` -> `M0,9H4V2`. */
+/** `M0,9L4,9L6,9L6,2` -> `M0,9H6V2`: what goes on the same way is one move. */
 function steps(path: string): string {
   const [start = '', ...points] = shortened(path).slice(1).split('L');
-  let [x, y] = start.split(',');
-  const moves = points.map((point) => {
-    const [toX, toY] = point.split(',');
-    const move = toX === x ? (toY === y ? '' : `V${toY}`) : toY === y ? `H${toX}` : `L${point}`;
+  let [x = '', y = ''] = start.split(',');
+  let way = '';
+  const moves: string[] = [];
+  for (const point of points) {
+    const [toX = '', toY = ''] = point.split(',');
+    const on = way;
+    way = toX === x ? (toY === y ? on : `V${Number(toY) > Number(y)}`) : toY === y ? `H${Number(toX) > Number(x)}` : '';
+    if (way === on && on !== '') moves.pop();
+    moves.push(way === '' ? `L${point}` : way.startsWith('V') ? `V${toY}` : `H${toX}`);
     [x, y] = [toX, toY];
-    return move;
-  });
+  }
   return `M${start}${moves.join('')}`;
 }
 

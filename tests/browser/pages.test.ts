@@ -111,10 +111,11 @@ test('with forced colours, findings, charts and focus stay visible', async () =>
   const { page } = await open(report, context);
   const hidden = await page.evaluate(() => {
     const paper = getComputedStyle(document.body).backgroundColor;
-    const drawn = [...document.querySelectorAll('.shape path, .drawing text, .ruler line, .ruler path')];
+    const drawn = [...document.querySelectorAll('.shape, .drawing text, .ruler line, .ruler circle')];
     return drawn.filter((element) => {
-      const { stroke, fill } = getComputedStyle(element);
-      return [stroke, fill].every((colour) => colour === 'none' || colour === paper);
+      const { stroke, fill, borderBottomColor } = getComputedStyle(element);
+      const colours = element.matches('.shape') ? [borderBottomColor] : [stroke, fill];
+      return colours.every((colour) => colour === 'none' || colour === paper);
     }).length;
   });
   expect(hidden).toBe(0);

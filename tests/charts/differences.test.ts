@@ -150,8 +150,24 @@ test('several lots name their lot, and all together how many they are', () => {
     ...lots.result,
     comparisons: [...lots.result.comparisons, ...(first ? [{ ...first, lot: 'all', lots: ['leek', 'cress'] }] : [])],
   };
-  const notes = rows(draw(lots, result), 'notes').map(({ text }) => text);
-  expect(notes).toEqual(expect.arrayContaining(['Leek (leek)', 'Leek (cress)', 'together: 2 lots']));
+  const labels = rows(draw(lots, result), 'labels').map(({ text }) => text);
+  expect(labels).toEqual(['Leek (leek)', 'Leek (cress)', 'Together: 2 lots']);
+  expect(draw(lots, result).subtitle).toMatch(/^Soaked against Dry\. Mark: the difference from Dry\./);
+});
+
+test('of several treatments in several lots, a row names the treatment and then its lot', () => {
+  const lots = invent({
+    treatments: [
+      ['Dry', 0.5],
+      ['Soaked', 0.6],
+      ['Chilled', 0.7],
+    ],
+    lots: ['leek', 'cress'],
+  });
+  const chart = draw(lots);
+  expect(rows(chart, 'labels').map(({ text }) => text)).toEqual(['Soaked', 'Chilled', 'Soaked', 'Chilled']);
+  expect(rows(chart, 'notes').map(({ text }) => text)).toEqual(expect.arrayContaining(['Leek (leek)', 'Leek (cress)']));
+  expect(chart.subtitle).not.toContain('against');
 });
 
 test('several outcomes of one unit share the axis; of two units none can', () => {

@@ -2,6 +2,7 @@ import type { Chart } from '../../src/charts/chart.ts';
 import { differences } from '../../src/charts/differences.ts';
 import { germinationCurves } from '../../src/charts/germination-curves.ts';
 import { units } from '../../src/charts/units.ts';
+import { lotCurves } from '../../src/charts/lot-curves.ts';
 import { lotGermination } from '../../src/charts/lot-germination.ts';
 import { masses } from '../../src/charts/masses.ts';
 import { pooledChart } from '../../src/charts/pooled.ts';
@@ -92,6 +93,9 @@ export function galleryCharts(words: Words): Record<string, Chart> {
     lots: ['leek', 'cress', 'onion', 'beet'],
     matters: 5,
   });
+  const names = lots.trial.lots.map(({ id }) => id);
+  charts['curves: four lots'] = lotCurves(lots.trial, lots.analysis, lots.result, names, words);
+  charts['units: four lots'] = units(lots.trial, lots.analysis, lots.result, names, words);
   charts['differences: twelve'] = differences(lots.trial, lots.analysis, lots.result, words);
   const wide = {
     ...six.result,

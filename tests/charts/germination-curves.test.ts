@@ -39,6 +39,7 @@ test('the table holds every count that is drawn, thick lines and thin', () => {
         "Day 7.5",
         "Day 14",
       ],
+      "names": 2,
       "rows": [
         [
           "Paper packet",

@@ -6,7 +6,12 @@ import { detectableMean } from '../../src/statistics/detectable-mean.ts';
 import { unitsForMean } from '../../src/statistics/units-for-mean.ts';
 import { settlePlot } from '../../src/charts/settle-plot.ts';
 import type { Chart } from '../../src/charts/chart.ts';
+import { settleTables } from '../../src/wording/tables/settle-tables.ts';
+import { germinationTrial, makeLot, makeOutcome } from '../support/make-trial.ts';
 import { luckTable } from '../../src/wording/tables/luck-table.ts';
+import type { Comparison, Result } from '../../src/analysis/analysis.ts';
+import type { Trial } from '../../src/trial/trial.ts';
+import type { Words } from '../../src/wording/words.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
 import { demoTrial, demoTrials } from '../files/prose/prose-said.ts';
 
@@ -18,7 +23,7 @@ const primaryOf = (id: string) => {
   if (!result || !comparison) throw new Error(`${id} compares nothing`);
   return { trial, result, comparison };
 };
-const drawn = (of: typeof luckStrip, id: string) => {
+const drawn = (of: (...args: [Trial, Result, Comparison, Words]) => Chart | null, id: string) => {
   const { trial, result, comparison } = primaryOf(id);
   return of(trial, result, comparison, words) as Chart;
 };
@@ -242,4 +247,118 @@ test('of means it is said and drawn in their own unit', () => {
       "title": "About 17 trays of each would settle a difference of 3 mm",
     }
   `);
+});
+
+/** Two lots of eight trays each; in the second the labels make no difference that luck would not. */
+function twoLots() {
+  const trial = germinationTrial(
+    { packet: [30, 31, 29, 32].map((count) => [count, 50]), jar: [40, 41, 42, 39].map((count) => [count, 50]) },
+    { outcomes: [makeOutcome({ matters: 10 })] },
+  );
+  const more = { packet: [30, 40, 35, 33], jar: [38, 31, 41, 33] };
+  const onion = trial.sowings.map((sowing) => ({ ...sowing, id: `o-${sowing.id}`, lot: 'onion' }));
+  const at: Record<string, number> = { packet: 0, jar: 0 };
+  const counts = onion.flatMap(({ id, treatment }) => {
+    const own = treatment === 'jar' ? 'jar' : 'packet';
+    const place = at[own] ?? 0;
+    at[own] = place + 1;
+    const like = trial.counts.find(({ sowing }) => `o-${sowing}` === id);
+    return like ? [{ ...like, sowing: id, germinated: more[own][place] ?? null }] : [];
+  });
+  const both = {
+    ...trial,
+    lots: [...trial.lots, makeLot('onion', 'onion')],
+    sowings: [...trial.sowings, ...onion],
+    counts: [...trial.counts, ...counts],
+  };
+  const result = analyse(both).results[0] as Result;
+  return { trial: both, result, comparisons: result.comparisons.filter(({ lot }) => lot !== 'all') };
+}
+
+test('several lots stand on one axis, each with its own deals', async () => {
+  const { trial, result, comparisons } = twoLots();
+  const chart = luckStrip(trial, result, comparisons, words) as Chart;
+  const alone = comparisons.map((comparison) => luckStrip(trial, result, comparison, words) as Chart);
+  expect(chart.title).toMatch(
+    /^Of 19 random relabellings, so many differ as much as the real labels, or more: Leek \d+, Onion \d+$/,
+  );
+  const ats = (one: Chart) => (one.spec.datasets?.['dots'] as { at: number }[]).map(({ at }) => at);
+  expect(ats(chart)).toEqual(alone.flatMap(ats));
+  expect(chart.spec.datasets?.['real']).toHaveLength(2);
+  expect(chart.table.head).toEqual(['Labels', ...comparisons.map((one) => words.comparisonName(trial, one))]);
+  expect(chart.table.rows).toHaveLength(2 + 19);
+  expect(chart.table.rows[0]?.slice(1)).toEqual(comparisons.map(({ estimate }) => words.difference(estimate, result)));
+  for (const [index] of comparisons.entries()) {
+    const values = chart.table.rows.slice(2).map((row) => Number(row[index + 1]?.replace('−', '-')));
+    expect(values).toEqual(values.toSorted((a, b) => a - b));
+  }
+  expect(chart.description).toContain('Leek: as it was ');
+  expect(await renderSvg(chart.spec, 'x')).not.toMatch(/NaN|undefined|null/);
+});
+
+test('what would settle several lots is a table, a row a lot', () => {
+  const trial = demoTrial('herbs-lit-or-covered');
+  const result = analyse(trial).results.find(({ primary }) => primary) as Result;
+  const [table, ...others] = settleTables(words, trial, result, result.comparisons);
+  expect(others).toEqual([]);
+  expect(table).toMatchInlineSnapshot(`
+    {
+      "caption": "The smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)",
+      "head": [
+        "Lot",
+        "2 trays of each",
+        "4 trays of each",
+        "8 trays of each",
+        "16 trays of each",
+        "10 per 100 settled by about",
+      ],
+      "rows": [
+        [
+          "Dill ‘Feathertop’",
+          "47 per 100",
+          "27 per 100",
+          "17 per 100",
+          "12 per 100",
+          "20 trays",
+        ],
+        [
+          "Chives ‘Pinfold’",
+          "47 per 100",
+          "27 per 100",
+          "17 per 100",
+          "12 per 100",
+          "20 trays",
+        ],
+        [
+          "Sage ‘Grey Hob’",
+          "48 per 100",
+          "29 per 100",
+          "19 per 100",
+          "13 per 100",
+          "24 trays",
+        ],
+      ],
+    }
+  `);
+});
+
+test('each number of the table is that of the chart of its lot', () => {
+  const { trial, result, comparisons } = twoLots();
+  const open = comparisons.map((comparison) => ({
+    ...comparison,
+    verdict: 'unclear' as const,
+    wouldSettle: comparison.wouldSettle ?? comparison.repeatWith,
+  }));
+  const tables = settleTables(words, trial, result, open);
+  expect(tables.flatMap(({ rows }) => rows).length).toBeGreaterThan(0);
+  for (const table of tables) {
+    for (const [lot, ...cells] of table.rows) {
+      const comparison = open.find((one) => words.lotName(trial, one.lot) === lot) as Comparison;
+      const { rows } = (settlePlot(trial, result, comparison, words) as Chart).table;
+      for (const [place, head] of table.head.slice(1, -1).entries()) {
+        expect(rows).toContainEqual([head, `${cells[place]} or more`]);
+      }
+      expect(rows.at(-1)?.[0]).toBe(`${cells.at(-1)} of each`);
+    }
+  }
 });

@@ -31,6 +31,7 @@ test('says the finding, what is drawn, and the values', () => {
           "Mean",
           "95 % interval",
         ],
+        "names": 2,
         "rows": [
           [
             "Packet",

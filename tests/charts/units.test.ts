@@ -41,6 +41,7 @@ test('says how far the units ranged, what is drawn, and every value', () => {
           "Value",
           "95 % interval",
         ],
+        "names": 2,
         "rows": [
           [
             "Packet",
@@ -178,4 +179,38 @@ test('a storage series has a row for each test, with its time', () => {
     Array(2).fill(['stored 0 years', 'stored 2 years']).flat(),
   );
   expect(rows(draw(plain, result), 'dots')).toHaveLength(12);
+});
+
+test('several lots stand under one another on one axis, each under its name; blocks are joined within a lot only', async () => {
+  const lots = invent({
+    treatments: [
+      ['Packet', 0.6],
+      ['Jar', 0.9],
+    ],
+    lots: ['leek', 'onion'],
+    trays: 3,
+    blocks: true,
+  });
+  const chart = units(lots.trial, lots.analysis, lots.result, ['leek', 'onion'], words);
+  expect(rows(chart, 'headings').map(({ text }) => text)).toEqual(['Leek (leek)', 'Leek (onion)']);
+  expect(rows(chart, 'labels').map(({ text }) => text)).toEqual(['Packet', 'Jar', 'Packet', 'Jar']);
+  expect(rows(chart, 'dots').map(({ at }) => at)).toEqual(lots.result.values.map(({ value }) => value));
+  expect(rows(chart, 'joins')).toHaveLength(2 * 3);
+  expect(rows(chart, 'partings')).toHaveLength(1);
+  expect(chart.table.names).toBe(3);
+  expect(chart.table.head[0]).toBe('Lot');
+  expect(chart.table.rows.map(([lot]) => lot)).toEqual([
+    ...Array(8).fill('Leek (leek)'),
+    ...Array(8).fill('Leek (onion)'),
+  ]);
+  const { drawn } = readSvg(await renderSvg(chart.spec, 'x'));
+  expect(drawn.filter(({ layer }) => layer === 'headings')).toHaveLength(2);
+});
+
+test('days that differ from lot to lot are not told as one', () => {
+  const lots = invent({ treatments: [['Packet', 0.6], ['Jar', 0.9]], lots: ['leek', 'onion'] }); // prettier-ignore
+  const drawn = (days: Record<string, number>) =>
+    units(lots.trial, lots.analysis, { ...lots.result, days }, ['leek', 'onion'], words).subtitle;
+  expect(drawn({ leek: 14, onion: 14 })).toBe('One dot for each tray, day 14.');
+  expect(drawn({ leek: 14, onion: 21 })).toBe('One dot for each tray.');
 });

@@ -72,6 +72,8 @@ test('what only looks alike at a distance is not joined: the order of painting s
 
 test('steps are written the short way', () => {
   expect(leanSvg('<path d="M0,9L4,9L4,9L4,2.5L8,1" stroke="red"/>')).toBe('<path stroke="red" d="M0,9H4V2.5L8,1"/>');
+  expect(leanSvg('<path d="M0,9L4,9L6,9L6,2L6,1L7,1" stroke="red"/>')).toBe('<path stroke="red" d="M0,9H6V1H7"/>');
+  expect(leanSvg('<path d="M0,9L6,9L4,9L4,2L4,5" stroke="red"/>')).toBe('<path stroke="red" d="M0,9H6H4V2V5"/>');
 });
 
 test('an ellipse, a curve and closed shapes keep their course', () => {

@@ -1,4 +1,5 @@
 import type { Analysis, Result } from '../../analysis/analysis.ts';
+import { chartKinds } from './chart-kinds.ts';
 import { chosenResult, type Choice } from './chosen-result.ts';
 import { oneOf } from './one-of.ts';
 
@@ -14,14 +15,5 @@ export interface ChartChoice extends Choice {
  */
 export function chosenKind(analysis: Analysis, choice: ChartChoice): { result: Result; lot: string; kind: string } {
   const { result, lot } = chosenResult('Chart', analysis, choice);
-  return { result, lot, kind: oneOf('<Chart kind>', choice.kind, kindsOf(result, lot)) };
-}
-
-/** The kinds of charts that a report has of one outcome in one lot, in their order there. */
-function kindsOf({ measure, groups }: Result, lot: string): readonly string[] {
-  if (lot === 'all') return ['differences'];
-  if (measure === 'trait') return ['trait'];
-  if (measure === 'storage') return ['survival'];
-  const tests = new Set(groups.filter((group) => group.lot === lot).map(({ stored }) => stored));
-  return measure === 'germination' && tests.size === 1 ? ['germination', 'units'] : ['units'];
+  return { result, lot, kind: oneOf('<Chart kind>', choice.kind, chartKinds(result, lot)) };
 }

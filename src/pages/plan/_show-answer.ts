@@ -25,7 +25,7 @@ export function showAnswer(page: Document, answer: PlanAnswer, unit: string, spe
   show(at('range'), planRangeChart(answer, unit, speech));
   const { caption, head, rows } = planTable(answer, unit, speech);
   const numbers = at('numbers');
-  if (numbers) numbers.innerHTML = tableHtml(caption, head, rows);
+  if (numbers) numbers.innerHTML = tableHtml({ caption, head, rows });
   numbers?.parentElement?.toggleAttribute('hidden', rows.length === 0);
 }
 
@@ -48,5 +48,5 @@ function show(figure: HTMLElement | null, chart: DrawnChart | null): void {
     picture.setAttribute('aria-label', chart.description);
     picture.innerHTML = chart.svg; // our own drawing; its words are escaped
   }
-  if (table) table.innerHTML = tableHtml(chart.title, chart.table.head, chart.table.rows);
+  if (table) table.innerHTML = tableHtml({ caption: chart.title, ...chart.table });
 }

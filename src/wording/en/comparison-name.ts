@@ -1,13 +1,13 @@
 import type { Comparison } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
-import { label } from '../label.ts';
 import { lotsName } from './lots-name.ts';
+import { pairName } from './pair-name.ts';
 import { storedName } from './stored-name.ts';
 
 /** "Sealed jar against Paper packet", with lot and storage time where there are several. */
 export function comparisonName(trial: Trial, comparison: Comparison): string {
-  const { treatment, control, stored } = comparison;
-  const pair = `${label(trial, treatment)} against ${label(trial, control)}`;
+  const { stored } = comparison;
+  const pair = pairName(trial, comparison);
   const where = trial.lots.length > 1 ? `, ${lotsName(trial, comparison)}` : '';
   return `${pair}${where}${stored === null ? '' : `, ${storedName(stored)}`}`;
 }

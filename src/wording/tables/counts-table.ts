@@ -12,17 +12,18 @@ export function countsTable(words: Words, trial: Trial, withTreatments: boolean)
   const counted = new Map(trial.counts.map(({ sowing, day, germinated }) => [`${day} ${sowing}`, germinated]));
   const severalLots = trial.lots.length > 1;
   return {
+    names: 1 + Number(severalLots) + Number(withTreatments),
     head: [
-      words.ui['table.sowing'],
       ...(severalLots ? [words.ui['table.lot']] : []),
       ...(withTreatments ? [words.ui['table.treatment']] : []),
+      words.ui['table.sowing'],
       words.ui['table.seeds'],
       ...days.map((day) => words.say('table.onDay', { day: words.number(day) })),
     ],
     rows: trial.sowings.map((sowing) => [
-      sowing.id,
       ...(severalLots ? [words.lotName(trial, sowing.lot)] : []),
       ...(withTreatments ? [sowing.treatment === null ? '' : words.treatmentLabel(trial, sowing.treatment)] : []),
+      sowing.id,
       sowing.seeds === null ? '' : words.number(sowing.seeds),
       ...days.map((day) => {
         const count = counted.get(`${day} ${sowing.id}`);

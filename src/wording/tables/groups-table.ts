@@ -8,11 +8,13 @@ interface Column {
   cell(group: Group): string | null;
 }
 
-/** One row a treatment of one lot: how much there was, what came of it, what the data fit with. */
-export function groupsTable(words: Words, trial: Trial, result: Result, lot: string): TextTable {
-  const groups = result.groups.filter((group) => group.lot === lot);
+/** One row a treatment of each lot: how much there was, what came of it, what the data fit with. */
+export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: string | readonly string[]): TextTable {
+  const lots = [ofLots].flat();
+  const groups = groupsIn(result, lots);
   const { ui } = words;
   const columns: readonly Column[] = [
+    ...lotColumn(words, trial, lots),
     { head: ui['table.treatment'], cell: (group) => words.treatmentLabel(trial, group.treatment) },
     { head: ui['table.stored'], cell: ({ stored }) => (stored === null ? null : words.quantity(stored, 'years')) },
     { head: ui['table.units'], cell: (group) => words.units(trial, group) },
@@ -44,21 +46,31 @@ export function groupsTable(words: Words, trial: Trial, result: Result, lot: str
           : words.say('stats.limits', { lower: words.number(bracket.after), upper: words.number(bracket.by) }),
     },
   ];
-  return filledColumns(groups, columns);
+  return { names: lots.length > 1 ? 2 : 1, ...filledColumns(groups, columns) };
 }
 
 /** Spread between units and between plants, for readers with statistics; no rows where there is none to tell. */
-export function spreadTable(words: Words, trial: Trial, result: Result, lot: string): TextTable {
-  const groups = result.groups.filter((group) => group.lot === lot);
+export function spreadTable(words: Words, trial: Trial, result: Result, ofLots: string | readonly string[]): TextTable {
+  const lots = [ofLots].flat();
+  const naming = lots.length > 1 ? 2 : 1;
   const { ui } = words;
   const number = (value: number | null) => (value === null ? null : words.number(value, 3));
-  const table = filledColumns(groups, [
+  const table = filledColumns(groupsIn(result, lots), [
+    ...lotColumn(words, trial, lots),
     { head: ui['table.treatment'], cell: (group) => words.treatmentLabel(trial, group.treatment) },
     { head: ui['stats.sd'], cell: ({ sd }) => number(sd) },
     { head: ui['stats.plantSd'], cell: ({ plantSd }) => number(plantSd) },
     { head: ui['stats.icc'], cell: ({ icc }) => number(icc) },
   ]);
-  return table.head.length > 1 ? table : { head: [], rows: [] };
+  return table.head.length > naming ? { names: naming, ...table } : { head: [], rows: [] };
+}
+
+const groupsIn = (result: Result, lots: readonly string[]) =>
+  lots.flatMap((lot) => result.groups.filter((group) => group.lot === lot));
+
+/** Names the lot, where there are several. */
+function lotColumn({ ui, lotName }: Words, trial: Trial, lots: readonly string[]): readonly Column[] {
+  return lots.length > 1 ? [{ head: ui['table.lot'], cell: ({ lot }) => lotName(trial, lot) }] : [];
 }
 
 function filledColumns(groups: readonly Group[], columns: readonly Column[]): TextTable {

@@ -5,6 +5,8 @@ import type { UiKey, Words } from '../words.ts';
 export interface TextTable {
   readonly head: readonly string[];
   readonly rows: readonly (readonly string[])[];
+  /** How many columns from the first on name a row; 1 where it is not given. */
+  readonly names?: number;
 }
 
 /**

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { METHOD_IDS } from '../../../src/wording/method-ids.ts';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
-import { germinationTrial, makeOutcome } from '../../support/make-trial.ts';
+import { germinationTrial, makeLot, makeOutcome } from '../../support/make-trial.ts';
 
 const words = wordsFor('de');
 const applied = (trial: ReturnType<typeof germinationTrial>) => words.methods(trial, publishedAnalysis(trial, words));
@@ -68,4 +68,33 @@ test('the methods page tells every method, how it was checked, and whether its s
       title,
     ).toBe(true);
   }
+});
+
+test('several lots of one comparison are told in one line, those with the same numbers together', () => {
+  const one = germinationTrial(counts, { outcomes });
+  const copy = <Row extends object>(rows: readonly Row[], lot: string, change: (row: Row) => Partial<Row>) =>
+    rows.map((row) => ({ ...row, ...change(row), lot }));
+  const trial = {
+    ...one,
+    lots: [...one.lots, makeLot('onion', 'onion'), makeLot('dill', 'dill')],
+    sowings: [
+      ...one.sowings,
+      ...['onion', 'dill'].flatMap((lot) => copy(one.sowings, lot, ({ id }) => ({ id: `${lot} ${id}` }))),
+    ],
+    counts: [
+      ...one.counts,
+      ...['onion', 'dill'].flatMap((lot) =>
+        one.counts.map((count) => ({
+          ...count,
+          sowing: `${lot} ${count.sowing}`,
+          germinated: lot === 'dill' ? 30 : count.germinated,
+        })),
+      ),
+    ],
+  };
+  const told = applied(trial).filter(({ id }) => id === 'unit' || id === 'dispersion' || id === 'lots');
+  expect(told.map(({ id, plain }) => `${id}: ${plain.slice(1).join(' | ')}`).join('\n')).toMatchInlineSnapshot(`
+    "unit: Sealed jar gegen Paper packet. Leek, Onion und Dill jeweils: 4 und 4 Schalen.
+    dispersion: Sealed jar gegen Paper packet. Leek und Onion jeweils: φ 4,51 mit 6 Freiheitsgraden; verwendet φ* 4,15 mit 7 Freiheitsgraden. Dill: φ 0,00 mit 6 Freiheitsgraden; verwendet φ* 1,00 mit 7 Freiheitsgraden."
+  `);
 });

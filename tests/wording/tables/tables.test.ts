@@ -8,7 +8,7 @@ import { repeatFacts } from '../../../src/wording/tables/repeat-facts.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { makeComparison } from '../../support/make-comparison.ts';
 import { makeGroup, makeResult } from '../../support/make-result.ts';
-import { germinationTrial, makeOutcome, makeTreatment } from '../../support/make-trial.ts';
+import { germinationTrial, makeLot, makeOutcome, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('en');
 const trial = germinationTrial(
@@ -98,7 +98,7 @@ test('counts so far do not tell the treatments', () => {
   const blind = countsTable(words, trial, false);
   expect(asText(blind)).not.toContain('Sealed jar');
   expect(blind.rows).toHaveLength(8);
-  expect(asText(countsTable(words, trial, true))).toContain('leek-jar-1 | Sealed jar | 50 | 41');
+  expect(asText(countsTable(words, trial, true))).toContain('Sealed jar | leek-jar-1 | 50 | 41');
 });
 
 test('what to know before sowing it again', () => {
@@ -122,4 +122,32 @@ test('what to know before sowing it again', () => {
     Days of counting: 14
     What is compared: Came up; Day 14; Smallest difference that matters: 10"
   `);
+});
+
+test('several lots stand in one table, named first; one lot is not named', () => {
+  const two = {
+    ...trial,
+    lots: [...trial.lots, makeLot('onion', 'onion')],
+    sowings: [...trial.sowings, ...trial.sowings.map((sowing) => ({ ...sowing, id: `o-${sowing.id}`, lot: 'onion' }))],
+    counts: [...trial.counts, ...trial.counts.map((count) => ({ ...count, sowing: `o-${count.sowing}` }))],
+  };
+  const found = analyse(two).results[0] as Result;
+  const lots = ['leek', 'onion'];
+  const groups = groupsTable(words, two, found, lots);
+  expect(groups.names).toBe(2);
+  expect(asText(groups)).toMatchInlineSnapshot(`
+    "Lot | Treatment | Units | Came up of sown | Estimate | 95 % interval
+    Leek | Paper packet | 4 trays | 122 of 200 | 61.0 % | 52.7 to 68.8
+    Leek | Sealed jar | 4 trays | 169 of 200 | 84.5 % | 77.5 to 89.6
+    Onion | Paper packet | 4 trays | 122 of 200 | 61.0 % | 52.7 to 68.8
+    Onion | Sealed jar | 4 trays | 169 of 200 | 84.5 % | 77.5 to 89.6"
+  `);
+  const alone = groupsTable(words, two, found, 'onion');
+  expect(alone.names).toBe(1);
+  expect(groups.rows.slice(2).map(([, ...row]) => row)).toEqual(alone.rows);
+  expect(spreadTable(words, two, found, lots).head.length).not.toBe(2);
+  const counted = countsTable(words, two, true);
+  expect(counted.head.slice(0, counted.names)).toEqual(['Lot', 'Treatment', 'Sowing']);
+  const blind = countsTable(words, two, false);
+  expect(blind.head.slice(0, blind.names)).toEqual(['Lot', 'Sowing']);
 });

@@ -4,6 +4,7 @@ import type { charts as en } from '../../en/ui/charts.ts';
 export const charts = {
   'chart.day': 'Tage seit der Aussaat',
   'chart.dayCompared': 'Tage seit der Aussaat (gepunktet: Tag {day}, verglichen)',
+  'chart.daysCompared': 'Tage seit der Aussaat (gepunktet: der verglichene Tag)',
   'chart.germinated': 'Aufgegangen von 100 gesäten Samen',
   'chart.share': 'Aufgegangen von 100 gesäten Samen',
   'chart.difference': 'Unterschied',
@@ -57,9 +58,12 @@ export const charts = {
   'chart.aBlock': 'Block',
   'chart.groupWithUnits': '{group}; {units}: {values}.',
   'chart.storedFor': '{time} gelagert',
+  'chart.pair': '{treatment} gegen {control}.',
   'chart.togetherOf': 'zusammen: {lots}',
 
   'chart.germination.title': 'Wie viele aufgingen, Tag für Tag',
+  'chart.germination.titleLots': 'Von 100 gesäten bei der letzten Zählung ({treatments}): {lots}',
+  'chart.germination.lot': '{lot} {values}',
   'chart.germination.subtitle':
     'Dünne Stufen: eine je {unit}. Dicke Stufen: alles einer Behandlung. Marken: Tage der Auszählung.',
   'chart.germination.subtitleSingle': 'Eine Stufenlinie je Behandlung (nur 1 {unit}). Marken: Tage der Auszählung.',

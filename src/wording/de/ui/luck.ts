@@ -15,6 +15,15 @@ export const luck = {
   'luck.dealt': 'Neu ausgelost',
   'luck.times': '{deals}-mal',
   'luck.labels': 'Namen',
+  'luck.several':
+    'Von {deals} zufälligen Neuverteilungen der Namen weichen so viele so weit ab wie die wirkliche oder weiter: {counts}',
+  'luck.countIn': '{name} {count}',
+  'luck.asLarge': '{count} von {deals} so groß',
+  'luck.asLargeOf': 'So groß, von {deals}',
+  'luck.dealtNumber': 'Neu ausgelost, {number}',
+  'luck.descriptionSeveral': 'Streifen von Unterschieden. {values}',
+  'luck.row':
+    '{name}: wie es war {real}; neu ausgelost von {lower} bis {upper}, davon {count} von {deals} so groß wie es war oder größer.',
 
   'luck.table.caption':
     'Zufall allein: um wie viel zwei gleich behandelte {unit} sich gewöhnlich unterscheiden ({one} und {other} Samen)',
@@ -35,6 +44,11 @@ export const luck = {
   'luck.settle.each': '{units} je Behandlung',
   'luck.settle.here': 'dieser Versuch',
   'luck.settle.from': 'ab {size}',
+  'luck.settle.tableSeen':
+    'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs',
+  'luck.settle.tableAssumed':
+    'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2)',
+  'luck.settle.settled': 'Für {size} etwa',
   'luck.settle.axis': 'Kleinster gezeigter Unterschied, je 100 Samen',
   'luck.settle.axisIn': 'Kleinster gezeigter Unterschied ({unit})',
 };

@@ -70,6 +70,7 @@ export const report = {
   'report.showNumbers': 'Zahlen zu dieser Abbildung',
   'report.showTable': 'Zahlen für die Statistik',
   'report.countsSoFar': 'Bisher gezählt',
+  'report.countsOfEach': 'Jede Aussaat: alle Zählungen',
   'report.showCounts': 'Alle Zählungen',
   'report.claimCarried': 'von den Daten getragen',
 

@@ -8,13 +8,21 @@ import { findingMargin } from './finding-margin.ts';
 import { unitsOfEach } from '../findings/units-of-each.ts';
 import { intervalName } from '../interval-name.ts';
 import { label } from '../../label.ts';
+import { list } from '../list.ts';
 import { lotName } from '../lot-name.ts';
+import { lotsName } from '../lots-name.ts';
 import { number } from '../number.ts';
 import { outcomeTitle } from '../outcome-title.ts';
+import { pairName } from '../pair-name.ts';
 import { pValue } from '../p-value.ts';
+import { sentence } from '../../sentence.ts';
+import { storedName } from '../stored-name.ts';
 import { testName } from '../test-name.ts';
 
-/** What a method did in this trial, with its numbers; a line a comparison, none where there is nothing to add. */
+/**
+ * What a method did in this trial, with its numbers; a line for what was compared, in which lots with the same numbers stand
+ * together; none where there is nothing to add.
+ */
 export function applied(id: MethodId, trial: Trial, analysis: Analysis): readonly string[] {
   const each = (line: (comparison: Comparison, result: Result) => string | null) => lines(trial, analysis, line);
   switch (id) {
@@ -72,14 +80,28 @@ function lines(
   { results }: Analysis,
   line: (comparison: Comparison, result: Result) => string | null,
 ): readonly string[] {
-  return results.flatMap((result) =>
-    result.comparisons.flatMap((comparison) => {
+  return results.flatMap((result) => {
+    const title = results.length > 1 ? `${outcomeTitle(result)}, ` : '';
+    const told = result.comparisons.flatMap((comparison) => {
       const text = line(comparison, result);
-      const title = results.length > 1 ? `${outcomeTitle(result)}, ` : '';
-      return text === null ? [] : [`${title}${comparisonName(trial, comparison)}: ${text}.`];
-    }),
-  );
+      return text === null ? [] : [{ comparison, text }];
+    });
+    if (trial.lots.length === 1) {
+      return told.map(({ comparison, text }) => `${title}${comparisonName(trial, comparison)}: ${text}.`);
+    }
+    const pairs = Map.groupBy(told, ({ comparison }) => pairOf(trial, comparison));
+    return [...pairs].map(([pair, members]) => {
+      const alike = [...Map.groupBy(members, ({ text }) => text)].map(([text, those]) => {
+        const lots = list(those.map(({ comparison }) => lotsName(trial, comparison)));
+        return `${sentence(lots)}${those.length > 1 ? ' each' : ''}: ${text}.`;
+      });
+      return `${title}${pair}. ${alike.join(' ')}`;
+    });
+  });
 }
+
+const pairOf = (trial: Trial, comparison: Comparison): string =>
+  [pairName(trial, comparison), ...(comparison.stored === null ? [] : [storedName(comparison.stored)])].join(', ');
 
 function dispersionText({ phi, df, used, dfUsed }: NonNullable<Comparison['dispersion']>): string {
   const measured = phi === null ? 'φ could not be measured' : `φ ${number(phi, 2)} on ${number(df)} df`;

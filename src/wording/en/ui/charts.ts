@@ -2,6 +2,7 @@
 export const charts = {
   'chart.day': 'Days since sowing',
   'chart.dayCompared': 'Days since sowing (dotted: day {day}, compared)',
+  'chart.daysCompared': 'Days since sowing (dotted: the day compared)',
   'chart.germinated': 'Came up, of 100 seeds sown',
   'chart.share': 'Came up, of 100 seeds sown',
   'chart.difference': 'Difference',
@@ -55,9 +56,12 @@ export const charts = {
   'chart.aBlock': 'block',
   'chart.groupWithUnits': '{group}; {units}: {values}.',
   'chart.storedFor': 'stored {time}',
+  'chart.pair': '{treatment} against {control}.',
   'chart.togetherOf': 'together: {lots}',
 
   'chart.germination.title': 'How many came up, day by day',
+  'chart.germination.titleLots': 'Of 100 sown, by the last check ({treatments}): {lots}',
+  'chart.germination.lot': '{lot} {values}',
   'chart.germination.subtitle':
     'Thin steps: one {unit} each. Thick steps: all of a treatment. Marks: days of checking.',
   'chart.germination.subtitleSingle': 'Steps: the one {unit} of each treatment. Marks: days of checking.',

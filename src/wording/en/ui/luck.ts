@@ -14,6 +14,14 @@ export const luck = {
   'luck.dealt': 'Dealt anew',
   'luck.times': '{deals} times',
   'luck.labels': 'Labels',
+  'luck.several': 'Of {deals} random relabellings, so many differ as much as the real labels, or more: {counts}',
+  'luck.countIn': '{name} {count}',
+  'luck.asLarge': '{count} of {deals} as large',
+  'luck.asLargeOf': 'As large, of {deals}',
+  'luck.dealtNumber': 'Dealt anew, {number}',
+  'luck.descriptionSeveral': 'Strips of differences. {values}',
+  'luck.row':
+    '{name}: as it was {real}; dealt anew from {lower} to {upper}, {count} of {deals} as large as it was or larger.',
 
   'luck.table.caption':
     'Luck alone: by how much two {unit} that were treated alike commonly differ ({one} and {other} seeds)',
@@ -34,6 +42,11 @@ export const luck = {
   'luck.settle.each': '{units} of each',
   'luck.settle.here': 'this trial',
   'luck.settle.from': '{size} or more',
+  'luck.settle.tableSeen':
+    'The smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial',
+  'luck.settle.tableAssumed':
+    'The smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)',
+  'luck.settle.settled': '{size} settled by about',
   'luck.settle.axis': 'Smallest difference shown, per 100 seeds',
   'luck.settle.axisIn': 'Smallest difference shown ({unit})',
 };

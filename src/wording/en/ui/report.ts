@@ -67,6 +67,7 @@ export const report = {
   'report.showNumbers': 'Numbers in this figure',
   'report.showTable': 'Numbers for statisticians',
   'report.countsSoFar': 'Counts so far',
+  'report.countsOfEach': 'Each sowing: all counts',
   'report.showCounts': 'All counts',
   'report.claimCarried': 'carried by the data',
 

@@ -1,0 +1,15 @@
+import type { Comparison, Result } from './analysis.ts';
+import { detectableByUnits, type DetectableByUnits } from './detectable-by-units.ts';
+
+/**
+ * What more units would show, where a finding is open and more of them would settle it.
+ *
+ * @returns null where the finding is not open, or nothing can be said (`detectableByUnits`)
+ */
+export function leftToSettle(result: Result, comparison: Comparison): DetectableByUnits | null {
+  const { verdict, units } = comparison;
+  if (verdict !== 'unclear' && verdict !== 'untestable') return null;
+  const found = detectableByUnits(result, comparison);
+  if (found === null || found.steps.length < 2) return null;
+  return found.settles.units > Math.min(units.treatment, units.control) ? found : null;
+}

@@ -1,0 +1,7 @@
+import type { Comparison } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import { label } from '../label.ts';
+
+/** "Sealed jar against Paper packet": what was compared, wherever it was. */
+export const pairName = (trial: Trial, { treatment, control }: Pick<Comparison, 'treatment' | 'control'>): string =>
+  `${label(trial, treatment)} against ${label(trial, control)}`;
