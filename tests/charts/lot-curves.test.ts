@@ -48,7 +48,7 @@ test('the table and the text alternative hold the thick lines lot by lot; it say
 test('the finding is the title, or what came up where all lots together have it above', () => {
   expect(draw().title).toBe('Came up by day 14. 3 of 3: different');
   const [first] = made.result.comparisons;
-  const together = { ...made.result, comparisons: [...(first ? [{ ...first, lot: 'all', lots: LOTS }] : [])] };
+  const together = { ...made.result, comparisons: first ? [{ ...first, lot: 'all', lots: LOTS }] : [] };
   const [a, b] = made.result.groups.map(({ estimate }) => Math.round(estimate ?? NaN));
   expect(draw(together).title).toContain(`Of 100 sown, by the last check (Packet, Jar): Leek (leek) ${a}, ${b}; Leek`);
 });

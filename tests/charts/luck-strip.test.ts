@@ -282,7 +282,7 @@ test('several lots stand on one axis, each with its own deals', async () => {
   expect(chart.title).toMatch(
     /^Of 19 random relabellings, so many differ as much as the real labels, or more: Leek \d+, Onion \d+$/,
   );
-  const ats = (one: Chart) => (one.spec.datasets?.['dots'] as { at: number }[]).map(({ at }) => at);
+  const ats = (one: Chart) => ((one.spec.datasets?.['dots'] ?? []) as { at: number }[]).map(({ at }) => at);
   expect(ats(chart)).toEqual(alone.flatMap(ats));
   expect(chart.spec.datasets?.['real']).toHaveLength(2);
   expect(chart.table.head).toEqual(['Labels', ...comparisons.map((one) => words.comparisonName(trial, one))]);
