@@ -67,7 +67,8 @@ function columnsJoined(cells: readonly string[], column: number): number {
 
 function nameOf(cell: string, rows: number): string {
   if (rows === 0) return '';
-  return `<th scope="row"${rows > 1 ? ` rowspan="${rows}"` : ''}>${escaped(cell)}`;
+  const tag = cell === '' ? 'td' : 'th scope="row"'; // what has no name is not named
+  return `<${tag}${rows > 1 ? ` rowspan="${rows}"` : ''}>${escaped(cell)}`;
 }
 
 function kindOf(cells: readonly string[], isName: boolean): Kind {

@@ -57,3 +57,14 @@ test('what columns side by side say alike at length stands once across them, whe
   );
   expect(tableHtml(shown)).not.toContain('colspan');
 });
+
+test('rows without a name have none: no header is empty', () => {
+  const rows = [
+    ['', 'a', '1'],
+    ['', 'b', '2'],
+    ['Jar', 'c', '3'],
+  ];
+  const html = tableHtml({ caption: 'c', head: ['Treatment', 'Tray', 'Up'], rows, names: 2 });
+  expect(html).toContain('<tr><td rowspan="2"><th scope="row">a<td>1<tr><th scope="row">b<td>2<tr><th scope="row">Jar');
+  expect(html).not.toMatch(/<th scope[^>]*><t/);
+});
