@@ -10,6 +10,7 @@ import { movedPages } from './src/files/moved-pages.ts';
 import { offlinePage } from './src/files/offline-page.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
+import { renewedContent } from './src/files/renewed-content.ts';
 import { searchIndex } from './src/files/search-index.ts';
 
 process.env.ASTRO_TELEMETRY_DISABLED = '1'; // nothing is told to anybody
@@ -35,6 +36,7 @@ export default defineConfig({
     sitemap({ filter: (page) => !moved.has(page) }),
     searchIndex(moved.has),
     tidyKept(),
+    renewedContent(),
     offlinePage('record/'),
   ],
   trailingSlash: 'ignore', // raw files have none

@@ -13,7 +13,7 @@ const latest = new Map<string, { readonly file: string; readonly analysed: Analy
 /**
  * What the reading of the content kept of a trial: read once, and again where another reading kept something else.
  *
- * @param file as `readAnalysed` gives it
+ * @param file as a `ContentReader` gives it
  * @throws {Error} where the file is gone
  */
 export function analysedTrial(id: string, file: string): AnalysedTrial {

@@ -1,4 +1,5 @@
-// What the thread of read-analysed.ts runs.
+// What the thread of content-reader.ts runs: it answers each message with a reading.
+import { existsSync } from 'node:fs';
 import { parentPort, workerData } from 'node:worker_threads';
 import { toldTrial } from '../archive/told-trial.ts';
 import { DataError } from '../trial/data-error.ts';
@@ -7,13 +8,26 @@ import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysedTrial, type AnalysedTrial } from './analysed-trial.ts';
 import { projectKeeper } from './kept/build-keeper.ts';
 import { pooledQuestions } from './pooled-questions.ts';
-import type { Answer } from './read-analysed.ts';
+import type { Answer } from './content-reader.ts';
 import { readPublishable } from './read-publishable.ts';
+import { trialMemory } from './trial-memory.ts';
 
-parentPort?.postMessage(await answer(String(workerData)));
+const memory = trialMemory();
+const analysedIn = new WeakMap<Trial, { readonly language: string; readonly file: string }>();
 
-/** As it was worked out from the same trial before, or now: the file that keeps it. */
-function analysedOf(trial: Trial, language: string): Promise<string> {
+parentPort?.on('message', async () => parentPort?.postMessage(await answer(String(workerData))));
+
+/** The file that keeps a trial as it may be told: no page, feed or file starts from anything else. */
+async function analysedOf(trial: Trial, language: string): Promise<string> {
+  const known = analysedIn.get(trial);
+  if (known?.language === language && existsSync(known.file)) return known.file;
+  const file = await keptFile(toldTrial(trial), language);
+  analysedIn.set(trial, { language, file });
+  return file;
+}
+
+/** As it was worked out from the same trial before, or now. */
+function keptFile(trial: Trial, language: string): Promise<string> {
   return projectKeeper().file('trial', JSON.stringify([language, trial]), async () =>
     JSON.stringify({ trial, analysis: publishedAnalysis(trial, language) } satisfies AnalysedTrial),
   );
@@ -21,11 +35,10 @@ function analysedOf(trial: Trial, language: string): Promise<string> {
 
 async function answer(folder: string): Promise<Answer> {
   try {
-    const { site, trials, repeats, leftOut } = await readPublishable(folder);
-    // No page, feed or file starts from anything but what may be told.
+    const { site, trials, repeats, leftOut } = await readPublishable(folder, memory);
     const analysed: { id: string; file: string }[] = [];
     for (const trial of trials) {
-      analysed.push({ id: trial.id, file: await analysedOf(toldTrial(trial), site.language) });
+      analysed.push({ id: trial.id, file: await analysedOf(trial, site.language) });
     }
     const answering = new Set(
       Object.values(site.questions).flatMap((question) => question.trials.map(({ trial }) => trial)),

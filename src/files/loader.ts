@@ -1,13 +1,15 @@
-import { sep } from 'node:path';
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { contentFolder } from './content-folder.ts';
 import { hasProse } from './has-prose.ts';
-import { readAnalysed, type Analysed } from './read-analysed.ts';
+import { contentReader, type Analysed } from './content-reader.ts';
+
+/** The collections that are filled here: what `refreshContent` of Astro fills anew. */
+export const FROM_CONTENT = ['content-site', 'content-trials', 'content-questions', 'content-leftOut'];
 
 /**
  * The publisher (`site`), its trials with their analyses (`trials`) and questions that several trials answer (`questions`), from one reading of the content
- * folder. A mistake stops `astro build` with everything that `check` would say; `astro dev` logs it and
- * keeps the last good data. Nothing is reused between builds.
+ * folder. A mistake stops `astro build` with everything that `check` would say; `astro dev` says it, keeps the
+ * last good data (`renewedContent`), and reads only those trials again in whose folder something changed.
  */
 export function contentLoaders(): {
   readonly site: Loader;
@@ -18,41 +20,27 @@ export function contentLoaders(): {
   /** Ids of the trials that may be published and have an author's text: no other is compiled. */
   readonly published: () => Promise<readonly string[]>;
 } {
-  const folder = contentFolder();
+  const reader = contentReader(contentFolder());
   let reading: Promise<Analysed> | undefined;
   let latest: Promise<Analysed> | undefined;
-  const contexts = new Map<keyof typeof fill, LoaderContext>();
 
   /** One reading serves all loaders. */
-  function readOnce(): Promise<Analysed> {
-    reading ??= readAnalysed(folder).finally(() => (reading = undefined));
+  function readOnce(keep: boolean): Promise<Analysed> {
+    reading ??= reader.read().finally(() => {
+      reading = undefined;
+      if (!keep) reader.stop();
+    });
     return (latest = reading);
   }
 
-  async function load(name: keyof typeof fill, context: LoaderContext): Promise<void> {
-    const content = await readOnce(); // throws before the store is touched
-    if (name === 'trials')
-      for (const { id } of content.leftOut) context.logger.warn(`${id} has errors and is left out`);
-    context.store.clear();
-    fill[name](content, context.store);
-  }
-
-  const reload = (changed: string) => {
-    if (!changed.startsWith(folder + sep)) return;
-    for (const [name, context] of contexts) {
-      load(name, context).catch((error: Error) => name === 'site' && context.logger.error(error.message));
-    }
-  };
-
   const loader = (name: keyof typeof fill): Loader => ({
     name: `content-${name}`,
-    load: async (context) => {
-      contexts.set(name, context);
-      if (name === 'site') {
-        context.watcher?.add(folder);
-        context.watcher?.on('all', (_event, changed) => reload(changed));
-      }
-      await load(name, context);
+    load: async ({ store, logger, watcher, refreshContextData }) => {
+      if (refreshContextData?.isCodeChanged && !reading) reader.stop();
+      const content = await readOnce(watcher !== undefined); // throws before the store is touched
+      if (name === 'trials') for (const { id } of content.leftOut) logger.warn(`${id} has errors and is left out`);
+      store.clear();
+      fill[name](content, store);
     },
   });
   return {
@@ -60,7 +48,7 @@ export function contentLoaders(): {
     trials: loader('trials'),
     questions: loader('questions'),
     leftOut: loader('leftOut'),
-    published: async () => (await (latest ?? readOnce())).trials.map(({ id }) => id).filter(hasProse),
+    published: async () => (await (latest ?? readOnce(false))).trials.map(({ id }) => id).filter(hasProse),
   };
 }
 

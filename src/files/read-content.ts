@@ -12,6 +12,7 @@ import { readSiteFolder } from './read-site-folder.ts';
 import type { TrialFolder } from './read-trial-folder.ts';
 import { readTrials } from './read-trials.ts';
 import { shownPath } from './shown-path.ts';
+import type { TrialMemory } from './trial-memory.ts';
 
 /** A content folder, read and checked. */
 export interface Content {
@@ -33,10 +34,12 @@ export interface Content {
  * the files; everything there is to say is in the problems.
  *
  * @param progress told of each trial that is read (readTrials)
+ * @param memory   of earlier readings of this folder: what it knows of is not read again
  */
 export async function readContent(
   path: string,
   progress: (trial: string, index: number, total: number) => void = () => {},
+  memory?: TrialMemory,
 ): Promise<Content> {
   const absolute = resolve(path);
   const folder = shownPath(absolute);
@@ -54,7 +57,7 @@ export async function readContent(
   const first = await readSiteFolder(absolute);
   const ids = await trialNames(absolute, problems);
   const folders = ids.map((id) => join(absolute, 'trials', id));
-  const trials = await readTrials(folders, first, progress);
+  const trials = await readTrials(folders, first, progress, { memory });
   const record = await checkRecord(absolute, checkAliases(trials));
   const checked = record.trials;
   const repeats = await readRepeats(absolute, first.site.questions, ids);

@@ -3,6 +3,7 @@ import type { Problem } from '../trial/problem.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { readContent } from './read-content.ts';
 import type { Repeat } from './read-repeats.ts';
+import type { TrialMemory } from './trial-memory.ts';
 
 /** What errors keep from being published, with these errors. */
 export interface LeftOut {
@@ -14,15 +15,19 @@ export interface LeftOut {
  * The site and the trials that may be published. Where site.yaml says `on_problem: leave-out`, a trial with
  * errors, or the zip of another site that is refused, is left out; mistakes in the site files stop in any case.
  *
+ * @param memory of earlier readings of this folder: what it knows of is not read again
  * @throws {DataError} listing every error of all files
  */
-export async function readPublishable(folder: string): Promise<{
+export async function readPublishable(
+  folder: string,
+  memory?: TrialMemory,
+): Promise<{
   readonly site: Site;
   readonly trials: readonly Trial[];
   readonly repeats: readonly Repeat[];
   readonly leftOut: readonly LeftOut[];
 }> {
-  const { site, trials, repeats, problems } = await readContent(folder);
+  const { site, trials, repeats, problems } = await readContent(folder, undefined, memory);
   const stopping =
     site.onProblem === 'leave-out'
       ? problems

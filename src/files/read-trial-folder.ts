@@ -45,7 +45,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
     return { id, folder, trial: null, problems: problems.problems, files: new Map() };
   }
 
-  const files = readFolder(absolute, ['photos', 'sheets'], isRead, problems);
+  const files = readFolder(absolute, READ_BELOW, isRead, problems);
   await checkPictures(absolute, files.keys(), problems);
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
   const { trial, problems: found } = readTrial({ id, folder, files, ...around });
@@ -60,6 +60,9 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
     files,
   };
 }
+
+/** Folders in a trial's folder of which the files are looked at. */
+export const READ_BELOW: readonly string[] = ['photos', 'sheets'];
 
 const isRead = (name: string) => DATA_FILES.includes(name) || name === 'photos/captions.yaml' || PROSE.includes(name);
 const PROSE: readonly string[] = ['report.mdx', 'report.md'];

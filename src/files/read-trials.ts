@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Piscina } from 'piscina';
 import type { ReadSite } from '../trial/read-site.ts';
 import { readTrialFolder, type TrialFolder } from './read-trial-folder.ts';
+import type { TrialMemory } from './trial-memory.ts';
 
 /** From so many trials on it pays to start threads. */
 const MANY = 150;
@@ -17,15 +18,31 @@ const AT_ONCE = 10;
  *
  * @param progress told before each trial is read; of many, after each batch the last one of it
  * @param many     from how many trials on threads are used
+ * @param memory   of the readings before this one: a trial that it knows is not read
  */
 export async function readTrials(
   folders: readonly string[],
   site: Pick<ReadSite, 'site' | 'unsure'>,
   progress: (trial: string, index: number, total: number) => void,
-  many = MANY,
+  { many = MANY, memory }: { readonly many?: number; readonly memory?: TrialMemory | undefined } = {},
 ): Promise<readonly TrialFolder[]> {
+  const known = new Map(folders.map((folder) => [folder, memory?.known(folder, site) ?? null]));
+  const wanted = folders.filter((folder) => !known.get(folder));
   const cores = availableParallelism();
-  if (folders.length >= many && cores > 1) return onAllCores(folders, site, progress, cores);
+  const read = wanted.length >= many && cores > 1 ? onAllCores : onThisOne;
+  for (const [index, trial] of (await read(wanted, site, progress, cores)).entries()) {
+    const folder = wanted[index] ?? '';
+    memory?.keep(folder, trial);
+    known.set(folder, trial);
+  }
+  return folders.map((folder) => known.get(folder) as TrialFolder);
+}
+
+async function onThisOne(
+  folders: readonly string[],
+  site: Pick<ReadSite, 'site' | 'unsure'>,
+  progress: (trial: string, index: number, total: number) => void,
+): Promise<readonly TrialFolder[]> {
   const trials: TrialFolder[] = [];
   for (const [index, folder] of folders.entries()) {
     progress(basename(folder), index, folders.length);

@@ -203,7 +203,7 @@ test('many trials are read in threads: the same trials, problems and order', asy
   const folders = ['leek', ...names].map((name) => join(folder, 'trials', name));
   const site = await readSiteFolder(folder);
   const told: [string, number, number][] = [];
-  const inThreads = await readTrials(folders, site, (...step) => told.push(step), 2);
+  const inThreads = await readTrials(folders, site, (...step) => told.push(step), { many: 2 });
   const here = await readTrials(folders, site, () => {});
   expect(inThreads).toEqual(here);
   expect(here.flatMap(({ problems }) => problems.map(({ rule }) => rule))).toContain('prose-choice');

@@ -1,0 +1,69 @@
+import { join, resolve } from 'node:path';
+import type { HookParameters } from 'astro';
+import { expect, test, vi } from 'vitest';
+import { contentFolder } from '../../src/files/content-folder.ts';
+import { renewedContent } from '../../src/files/renewed-content.ts';
+
+/** What the hook needs of Astro: each refreshing waits until the test says how it ends. */
+async function watched() {
+  const ends: ((error?: Error) => void)[] = [];
+  const contexts: unknown[] = [];
+  const [errors, sent]: [string[], unknown[]] = [[], []];
+  let listener: (event: string, path: string) => void = () => {};
+  const refreshContent = ({ context }: { context?: unknown }) =>
+    new Promise<void>((fulfil, reject) => {
+      contexts.push(context);
+      ends.push((error) => (error ? reject(error) : fulfil()));
+    });
+  await renewedContent().hooks['astro:server:setup']?.({
+    server: {
+      watcher: { add: () => {}, on: (_: string, told: typeof listener) => (listener = told) },
+      ws: { send: (message: unknown) => sent.push(message) },
+    },
+    refreshContent,
+    logger: { error: (message: string) => errors.push(message) },
+  } as unknown as HookParameters<'astro:server:setup'>);
+  const change = (...path: string[]) => listener('change', join(...path));
+  return { ends, contexts, errors, sent, change };
+}
+
+test('what changes while the folder is read is read once more, and no oftener', async () => {
+  const { ends, change } = await watched();
+  change(contentFolder(), 'site.yaml');
+  change(contentFolder(), 'lots.yaml');
+  change(contentFolder(), 'people.yaml');
+  expect(ends).toHaveLength(1);
+  ends[0]?.();
+  await vi.waitFor(() => expect(ends).toHaveLength(2));
+  ends[1]?.();
+  await new Promise((done) => setImmediate(done));
+  expect(ends).toHaveLength(2);
+});
+
+test('files elsewhere do not matter, and changed code is read with the next change', async () => {
+  const { ends, contexts, change } = await watched();
+  change(resolve('README.md'));
+  change(`${contentFolder()}-of-others`, 'site.yaml');
+  change(resolve('src'), 'trial', 'trial.ts');
+  expect(ends).toHaveLength(0);
+  change(contentFolder(), 'site.yaml');
+  ends[0]?.();
+  await new Promise((done) => setImmediate(done));
+  change(contentFolder(), 'site.yaml');
+  expect(contexts).toEqual([{ isCodeChanged: true }, { isCodeChanged: false }]);
+});
+
+test('a mistake is said in terminal and page; mended, the page is loaded anew', async () => {
+  const { ends, errors, sent, change } = await watched();
+  change(contentFolder(), 'site.yaml');
+  ends[0]?.(new Error('site.yaml:1:1 wrong'));
+  await vi.waitFor(() => expect(errors).toEqual(['site.yaml:1:1 wrong']));
+  expect(sent).toEqual([{ type: 'error', err: { message: 'site.yaml:1:1 wrong', stack: '' } }]);
+  change(contentFolder(), 'site.yaml');
+  ends[1]?.();
+  await vi.waitFor(() => expect(sent.slice(1)).toEqual([{ type: 'full-reload', path: '*' }]));
+  change(contentFolder(), 'site.yaml');
+  ends[2]?.();
+  await new Promise((done) => setImmediate(done));
+  expect(sent).toHaveLength(2);
+});
