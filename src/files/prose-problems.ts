@@ -1,4 +1,5 @@
 import type { Problem } from '../trial/problem.ts';
+import { invisibleSign } from '../trial/text/invisible-sign.ts';
 import { didYouMean } from '../trial/text/did-you-mean.ts';
 import { isComment } from './prose/is-comment.ts';
 import { walk, type Estree, type ProseAttribute, type ProseNode } from './prose-node.ts';
@@ -59,6 +60,11 @@ function problemsOf(node: ProseNode): readonly Found[] {
     case 'link':
     case 'definition':
       return isSafeAddress(node.url) ? [] : [address(node.url)];
+    case 'text': {
+      // Written as a character reference, such as &#8238;
+      const sign = invisibleSign(node.value ?? '');
+      return sign ? [sign.refusal] : [];
+    }
     case 'image':
       return isOwnPicture(node.url) ? [] : [picture(node.url)];
     default:

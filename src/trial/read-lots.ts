@@ -4,12 +4,13 @@ import type { Lot } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
 import { readYaml, type YamlFile } from './yaml/read-yaml.ts';
 
-/** lots.yaml, of the site or of one trial: seed lots by id. Null where there are errors. */
+/** lots.yaml, of the site or of one trial: seed lots by id. Null where there are errors; `most` bytes as `readYaml` takes them. */
 export function readLots(
   bytes: Uint8Array,
   report: FileProblems,
+  most?: number,
 ): { readonly lots: ReadonlyMap<string, Lot>; readonly yaml: YamlFile } | null {
-  const yaml = readYaml(bytes, report);
+  const yaml = readYaml(bytes, report, most);
   const checked = yaml && checkYaml(yaml, lotsFile, report);
   if (!yaml || !checked) return null;
   const lots = Object.entries(checked).map(([id, lot]): [string, Lot] => [

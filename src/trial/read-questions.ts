@@ -3,7 +3,7 @@ import { questionsFile } from './schema/questions.ts';
 import { unknownName } from './text/unknown-name.ts';
 import type { Question, Trial } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
-import { readYaml } from './yaml/read-yaml.ts';
+import { MOST_BYTES_OF_SITE, readYaml } from './yaml/read-yaml.ts';
 
 /**
  * questions.yaml: questions that several trials answer. Null where there are errors.
@@ -15,7 +15,7 @@ export function readQuestions(
   report: FileProblems,
   trials?: ReadonlyMap<string, Trial | null>,
 ): Record<string, Question> | null {
-  const yaml = readYaml(bytes, report);
+  const yaml = readYaml(bytes, report, MOST_BYTES_OF_SITE);
   const checked = yaml && checkYaml(yaml, questionsFile, report);
   if (!yaml || !checked) return null;
 

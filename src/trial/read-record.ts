@@ -1,7 +1,7 @@
 import type { FileProblems } from './file-problems.ts';
 import { publishedFile } from './schema/published.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
-import { readYaml } from './yaml/read-yaml.ts';
+import { MOST_BYTES_OF_SITE, readYaml } from './yaml/read-yaml.ts';
 
 /** What of a trial was published. */
 export interface PublishedState {
@@ -14,7 +14,7 @@ export interface PublishedState {
 
 /** published.yaml: what was published, by trial. Null where there are errors. */
 export function readRecord(bytes: Uint8Array, report: FileProblems): ReadonlyMap<string, PublishedState> | null {
-  const yaml = readYaml(bytes, report);
+  const yaml = readYaml(bytes, report, MOST_BYTES_OF_SITE);
   const checked = yaml && checkYaml(yaml, publishedFile, report);
   return checked ? new Map(Object.entries(checked)) : null;
 }

@@ -8,7 +8,7 @@ import type { Unsure } from './read-references.ts';
 import { siteFile } from './schema/site.ts';
 import type { Site, Trial } from './trial.ts';
 import { checkYaml } from './yaml/check-yaml.ts';
-import { readYaml } from './yaml/read-yaml.ts';
+import { MOST_BYTES_OF_SITE, readYaml } from './yaml/read-yaml.ts';
 
 /** What a trial is read against where there is no site: nobody and nothing is known. */
 export const DEFAULT_SITE: Site = {
@@ -57,8 +57,10 @@ export function readSite(
   const site: Site = {
     ...DEFAULT_SITE,
     ...readPublisher(bytesOf('site.yaml'), problems),
-    people: Object.fromEntries((people && readPeople(people, problems.in('people.yaml'))?.people) ?? []),
-    lots: Object.fromEntries((lots && readLots(lots, problems.in('lots.yaml'))?.lots) ?? []),
+    people: Object.fromEntries(
+      (people && readPeople(people, problems.in('people.yaml'), MOST_BYTES_OF_SITE)?.people) ?? [],
+    ),
+    lots: Object.fromEntries((lots && readLots(lots, problems.in('lots.yaml'), MOST_BYTES_OF_SITE)?.lots) ?? []),
     questions: (questions && readQuestions(questions, problems.in('questions.yaml'), trials)) ?? {},
   };
   const unsure = new Set<Unsure>();

@@ -262,11 +262,11 @@ test('mistakes of YAML', () => {
       error: Keep one of the two."
   `);
   expect(more('summary: *none\n')).toMatchInlineSnapshot(`
-    "trials/leek/trial.yaml:13:10: an alias (*) leads nowhere, into itself, or is one of more than 100
+    "trials/leek/trial.yaml:13:10: an alias (*) leads nowhere, into itself, is one of more than 100, or repeats too much
       error: Write the text out, or put it into double quotes where it begins with a star."
   `);
   expect(more('conditions: &a { place: *a }\n')).toMatchInlineSnapshot(`
-    "trials/leek/trial.yaml:13:25: an alias (*) leads nowhere, into itself, or is one of more than 100
+    "trials/leek/trial.yaml:13:25: an alias (*) leads nowhere, into itself, is one of more than 100, or repeats too much
       error: Write the text out, or put it into double quotes where it begins with a star."
   `);
   expect(more('summary: !!binary aGVsbG8=\n')).toMatchInlineSnapshot(`
@@ -296,10 +296,39 @@ test('aliases without end are stopped', () => {
   ].join('\n');
   expect(more(`${bomb}\n`).split('\n').slice(0, 2)).toMatchInlineSnapshot(`
     [
-      "trials/leek/trial.yaml:16:10: an alias (*) leads nowhere, into itself, or is one of more than 100",
+      "trials/leek/trial.yaml:16:10: an alias (*) leads nowhere, into itself, is one of more than 100, or repeats too much",
       "  error: Write the text out, or put it into double quotes where it begins with a star.",
     ]
   `);
+});
+test('what an alias repeats is bounded, and so is a file', () => {
+  const list = `conditions:\n  a: &a [${'x,'.repeat(150)}x]\n  b: [${Array(99).fill('*a').join(', ')}]\n`;
+  expect(more(list).split('\n')[0]).toMatch(/^trials\/leek\/trial\.yaml:15:\d+: an alias \(\*\) .* repeats too much$/);
+  expect(more(`summary: ${'long '.repeat(400_000)}\n`)).toMatchInlineSnapshot(`
+    "trials/leek/trial.yaml: the file is larger than 500 kB, more than a file of this kind needs
+      error: Keep only what belongs to it; long tables belong into CSV files."
+  `);
+});
+test('invisible signs are refused, however they are written', () => {
+  expect(changed('Jar or packet', 'Jar \u202Eor packet')).toMatchInlineSnapshot(`
+    "trials/leek/trial.yaml:1:12: an invisible sign that turns the direction of reading (U+202E) stands here
+      error: Delete it, or type the words anew: it often comes along when text is copied from another program."
+  `);
+  for (const [written, code] of [
+    ['\\e[2J', '001B'],
+    ['\\0', '0000'],
+    ['\\x9b', '009B'],
+    ['\\u202e', '202E'],
+    ['\\uffff', 'FFFF'],
+    ['\\ud83c', 'D83C'],
+    ['\\a', '0007'],
+  ]) {
+    expect(changed('Jar or packet', `"Jar ${written} or"`), written).toMatch(
+      `trials/leek/trial.yaml:1:8: an invisible ${code === '202E' ? 'sign that turns the direction of reading' : 'control character'} (U+${code}) stands here`,
+    );
+    expect(more(`conditions: { "${written}": x }\n`), written).toContain(`(U+${code}) stands here`);
+  }
+  expect(changed('Jar or packet', '"Jar\\tor \\U0001F331"')).toBe('');
 });
 test("a trial's own lots and people", () => {
   expect(said({ 'lots.yaml': 'leek-2025:\n  crop: leek\n  species: Allium porrum\n  seeds_per_gram: 400\n' }))

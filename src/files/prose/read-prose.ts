@@ -24,8 +24,32 @@ export function readProse(text: string, file: string): { tree: ProseNode | null;
   }
   const processor = createProcessor({ format: file.endsWith('.mdx') ? 'mdx' : 'md', remarkPlugins: [remarkGfm] });
   try {
-    return { tree: processor.parse(text) as ProseNode, problems: [] };
+    const tree = processor.parse(text) as ProseNode;
+    const line = tooDeepAt(tree);
+    return line === null
+      ? { tree, problems: [] }
+      : { tree: null, problems: [{ ...place, ...TOO_DEEP, line, column: 1 }] };
   } catch (error) {
+    if (error instanceof RangeError)
+      return { tree: null, problems: [{ ...place, ...TOO_DEEP, line: null, column: null }] };
     return { tree: null, problems: [{ ...place, ...mdxMistake(error) }] };
   }
+}
+
+const TOO_DEEP = {
+  rule: 'prose-depth',
+  message: 'quotes, lists or elements stand within one another too deeply to be read',
+  remedy: 'Write them below one another.',
+};
+/** Each level of a list is two in the tree. */
+const DEEPEST = 60;
+
+/** Line of the first thing that lies too deep; layer by layer, because a stack can run out. */
+function tooDeepAt(tree: ProseNode): number | null {
+  let layer: readonly ProseNode[] = [tree];
+  for (let depth = 0; layer.length > 0; depth++) {
+    if (depth > DEEPEST) return layer[0]?.position?.start.line ?? null;
+    layer = layer.flatMap(({ children = [] }) => children);
+  }
+  return null;
 }

@@ -1,6 +1,6 @@
 import { WHOLE_FILE, type FileProblems, type Place } from '../file-problems.ts';
 import { decodeText } from '../text/decode-text.ts';
-import { refuseControlCharacter } from '../text/refuse-control-character.ts';
+import { refuseInvisible } from '../text/refuse-invisible.ts';
 import { shown } from '../text/shown.ts';
 import { cellName } from './cell-name.ts';
 import { cellPlaces } from './cell-places.ts';
@@ -10,7 +10,7 @@ import { refuseCell } from './refuse-cell.ts';
 import { splitCells, type Cell } from './split-cells.ts';
 import type { Heading, Table, TableRow } from './table.ts';
 
-const MOST_CELLS = 1_000_000;
+const MOST_CELLS = 250_000;
 const MOST_COLUMNS = 2000;
 
 /**
@@ -23,14 +23,14 @@ export function readTable(name: string, bytes: Uint8Array, report: FileProblems)
     report.error(WHOLE_FILE, decoded);
     return null;
   }
-  refuseControlCharacter(decoded.text, report);
+  refuseInvisible(decoded.text, report);
   if (report.hasErrors) return null;
 
   const { separator, sepLine } = findSeparator(decoded.text);
   if (tooManyCells(decoded.text, separator)) {
     report.error(WHOLE_FILE, {
       rule: 'file-too-large',
-      message: 'the table has more than a million cells, more than any trial needs',
+      message: 'the table has more than 250,000 cells, more than any trial needs',
       remedy: 'Keep only the rows and columns of this trial.',
     });
     return null;

@@ -21,12 +21,13 @@ export function settleCounts(checks: readonly Check[], names: SowingNames | null
 
 function settleSowing(checks: readonly Check[], sowing: Sowing | null, counts: 'cumulative' | 'new'): Count[] {
   let last: { readonly total: number; readonly day: number } | null = null;
-  return checks.map((check, index) => {
+  const latest = new Map<Category, Check>();
+  return checks.map((check) => {
     const before: number = last?.total ?? 0;
     const total = check.germinated === null ? null : check.germinated + (counts === 'new' ? before : 0);
     if (total !== null && last !== null && total < before) refuseFalling(check, before, last.day);
     if (total !== null) last = { total, day: check.day };
-    warnFalling(check, checks.slice(0, index));
+    warnFalling(check, latest);
     refuseMoreThanSown(check, total ?? before, total, sowing);
     return countOf(check, total);
   });
@@ -45,11 +46,16 @@ function refuseFalling({ germinated, day, say }: Check, before: number, lastDay:
   });
 }
 
-/** Abnormal seedlings and dead seeds stay so; hard and fresh ones may still germinate. */
-function warnFalling(check: Check, earlier: readonly Check[]): void {
+/**
+ * Abnormal seedlings and dead seeds stay so; hard and fresh ones may still germinate.
+ *
+ * @param latest of each category the last check that told it; this one from now on
+ */
+function warnFalling(check: Check, latest: Map<Category, Check>): void {
   for (const category of ['abnormal', 'dead'] as const) {
-    const before = earlier.findLast((other) => other[category] !== null);
+    const before = latest.get(category);
     const [now, then] = [check[category], before?.[category] ?? null];
+    if (now !== null) latest.set(category, check);
     if (now === null || then === null || now >= then) continue;
     check.say('warning', category, {
       rule: 'category-falls',

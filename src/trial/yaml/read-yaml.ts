@@ -1,7 +1,7 @@
 import { LineCounter, parseDocument, type Document } from 'yaml';
 import { WHOLE_FILE, type FileProblems, type Place } from '../file-problems.ts';
 import { decodeText } from '../text/decode-text.ts';
-import { refuseControlCharacter } from '../text/refuse-control-character.ts';
+import { refuseInvisible } from '../text/refuse-invisible.ts';
 import { fieldName } from './field-name.ts';
 import type { Refusal } from '../refusal.ts';
 import { plainYaml, type PlainYaml, type YamlRefused } from './plain-yaml.ts';
@@ -17,15 +17,27 @@ export interface YamlFile {
   place(path: readonly PropertyKey[]): Place;
 }
 
-/** A YAML file as text values with places. Every mistake is reported; null where it cannot be read. */
-export function readYaml(bytes: Uint8Array, report: FileProblems): YamlFile | null {
+/**
+ * A YAML file as text values with places. Every mistake is reported; null where it cannot be read.
+ *
+ * @param most bytes that it may have
+ */
+export function readYaml(bytes: Uint8Array, report: FileProblems, most = MOST_BYTES): YamlFile | null {
   const decoded = decodeText(bytes);
   if ('rule' in decoded) {
     report.error(WHOLE_FILE, decoded);
     return null;
   }
+  if (bytes.length > most) {
+    report.error(WHOLE_FILE, {
+      rule: 'file-too-large',
+      message: `the file is larger than ${most / 1000} kB, more than a file of this kind needs`,
+      remedy: 'Keep only what belongs to it; long tables belong into CSV files.',
+    });
+    return null;
+  }
   const { text, encoding } = decoded;
-  refuseControlCharacter(text, report);
+  refuseInvisible(text, report);
   if (report.hasErrors) return null;
 
   const counter = new LineCounter();
@@ -46,12 +58,18 @@ export function readYaml(bytes: Uint8Array, report: FileProblems): YamlFile | nu
     if (!lines.has(line)) report.error(at(openedAt(document, pos[0])), yamlMistake(code, message));
     lines.add(line);
   }
-  for (const { offset, what } of mistakes.length > 0 ? [] : plain.refused) report.error(at(offset), NOT_NEEDED[what]);
+  for (const { offset, what } of mistakes.length > 0 ? [] : plain.refused) {
+    report.error(at(offset), typeof what === 'string' ? NOT_NEEDED[what] : what);
+  }
   if (report.hasErrors) return null;
 
   return { value: plain.value ?? {}, text, encoding, place: placeIn(plain, at) };
 }
 
+/** Of a file that a contributor sends: the parser takes up to a thousand times as much memory. */
+const MOST_BYTES = 500_000;
+/** Of a file that the publisher keeps, which grows with the trials. */
+export const MOST_BYTES_OF_SITE = 5_000_000;
 /** Mistakes named of one file: a broken bracket can make thousands. */
 const MOST_MISTAKES = 20;
 
@@ -63,7 +81,7 @@ const NOT_NEEDED: Readonly<Record<YamlRefused, Refusal>> = {
   },
   aliases: {
     rule: 'yaml',
-    message: 'an alias (*) leads nowhere, into itself, or is one of more than 100',
+    message: 'an alias (*) leads nowhere, into itself, is one of more than 100, or repeats too much',
     remedy: 'Write the text out, or put it into double quotes where it begins with a star.',
   },
   twice: {

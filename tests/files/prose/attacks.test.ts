@@ -150,6 +150,10 @@ const IN_BOTH: readonly (readonly [text: string, message: string])[] = [
   ['![x](photos/%2e%2e/x.jpg)', PICTURE],
   ['![x](photos/a.svg)', PICTURE],
   ['![x](photos/a.jpg)', 'there is no picture photos/a.jpg'],
+  ['12 \u202E34', 'turns the direction of reading (U+202E)'],
+  ['12 &#8238;34', 'turns the direction of reading (U+202E)'],
+  ['12 &#x2067;34', 'turns the direction of reading (U+2067)'],
+  ['a \u001B[2J', 'an invisible control character (U+001B)'],
   ['---\nlayout: /etc/x.astro\n---\n\nx', 'a block of settings'],
 ];
 
@@ -192,6 +196,21 @@ test.each([
   ['It was 5 < 6 and 7 > 6.', 'mdx'],
 ])('lets pass: %s', (text, ending) => {
   expect(proseSaid(text, undefined, ending)).toBe('');
+});
+
+test('what would take a parser without end is refused', () => {
+  const said = (text: string, ending: string) => proseSaid(text, undefined, ending).split('\n')[0];
+  for (const ending of ['md', 'mdx']) {
+    expect(said('> '.repeat(5000), ending)).toMatch(
+      /^report\.mdx?: quotes, lists or elements stand within one another too/,
+    );
+    expect(said(`Fine.\n\n${'> '.repeat(70)}x`, ending)).toMatch(
+      /^report\.mdx?:3:1: quotes, lists or elements stand within/,
+    );
+    expect(said('[a]('.repeat(20_001), ending)).toBe(
+      `report.${ending}: the text is longer than 80 kB, some 12,000 words`,
+    );
+  }
 });
 
 test('everything is said at once, in the order of the text', () => {
