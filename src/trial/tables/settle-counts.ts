@@ -21,7 +21,7 @@ export function settleCounts(checks: readonly Check[], names: SowingNames | null
 
 function settleSowing(checks: readonly Check[], sowing: Sowing | null, counts: 'cumulative' | 'new'): Count[] {
   let last: { readonly total: number; readonly day: number } | null = null;
-  const latest = new Map<Category, Check>();
+  const latest = new Map<string, Check>();
   return checks.map((check) => {
     const before: number = last?.total ?? 0;
     const total = check.germinated === null ? null : check.germinated + (counts === 'new' ? before : 0);
@@ -51,7 +51,7 @@ function refuseFalling({ germinated, day, say }: Check, before: number, lastDay:
  *
  * @param latest of each category the last check that told it; this one from now on
  */
-function warnFalling(check: Check, latest: Map<Category, Check>): void {
+function warnFalling(check: Check, latest: Map<string, Check>): void {
   for (const category of ['abnormal', 'dead'] as const) {
     const before = latest.get(category);
     const [now, then] = [check[category], before?.[category] ?? null];
