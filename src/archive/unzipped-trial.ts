@@ -1,4 +1,5 @@
 import { DATA_FILES } from '../trial/check-folder.ts';
+import { isPortableName } from '../trial/text/is-portable-name.ts';
 import { shown } from '../trial/text/shown.ts';
 import { unzipped } from './unzipped.ts';
 import { zipEntries } from './zip-entries.ts';
@@ -13,9 +14,6 @@ export interface UnzippedTrial {
 }
 
 const READ: readonly string[] = [...DATA_FILES, 'report.mdx', 'report.md'];
-/** What some system cannot write, or writes as something else. */
-const ODD = /[<>:"|?*\\\p{Cc}\p{Cf}]|[. ]$|^\.|^(?:con|prn|aux|nul|com\d|lpt\d)(?:\.|$)/iu;
-
 /**
  * The one trial in a zip that a member sent, wherever in it its folder stands. Nothing is written. Only files that are
  * read come out of it, under names that are the same everywhere.
@@ -47,7 +45,7 @@ export function unzippedTrial(zip: Uint8Array, name: string): UnzippedTrial | st
     else ignored.push(path);
   }
   const names = [...files.keys()];
-  const odd = names.find((file) => ODD.test(file.replace('photos/', '')));
+  const odd = names.find((file) => !isPortableName(file.replace('photos/', '')));
   if (odd !== undefined) return `It holds a file named ${shown(odd)}, which not every computer can write; rename it.`;
   if (new Set(names.map((file) => file.normalize().toLowerCase())).size < names.length) {
     return 'It holds two files whose names differ only in capitals; rename one.';

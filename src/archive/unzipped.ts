@@ -1,9 +1,11 @@
-import { unzipSync } from 'fflate';
+import { unzipEntry } from './unzip-entry.ts';
+import { zipEntries, type ZipEntry } from './zip-entries.ts';
 
 /** What a zip may hold; far above any trial, far below what would fill a machine. */
 const MOST_FILES = 500;
 const MOST_BYTES_A_FILE = 20_000_000;
 const MOST_BYTES = 100_000_000;
+const DAMAGED = 'It cannot be read as a zip; it may be damaged.';
 
 /**
  * The files of a zip by name, without the one folder that holds them all, if there is one. Nothing is
@@ -13,35 +15,37 @@ const MOST_BYTES = 100_000_000;
  * @returns a sentence that says why, where it is refused
  */
 export function unzipped(zip: Uint8Array): ReadonlyMap<string, Uint8Array> | string {
-  let [refusal, total]: [string | null, number] = [null, 0];
-  const names = new Set<string>();
-  let files: Readonly<Record<string, Uint8Array>>;
+  const entries = zipEntries(zip);
+  if (entries === null) return DAMAGED;
+  const refusal = refusalOf(entries);
+  if (refusal !== null) return refusal;
+  const wanted = entries.filter(({ name }) => !name.endsWith('/') && !/(^|\/)(__MACOSX\/|\.)/.test(name));
   try {
-    files = unzipSync(zip, {
-      filter: ({ name, originalSize }) => {
-        total += originalSize;
-        refusal ??= unsafeName(name) ?? (names.has(name) ? 'It holds two files of one name.' : null);
-        names.add(name);
-        if (names.size > MOST_FILES || originalSize > MOST_BYTES_A_FILE || total > MOST_BYTES) {
-          refusal ??= 'It unpacks to more than a trial can hold (500 files, 20 MB a file, 100 MB together).';
-        }
-        return refusal === null && !name.endsWith('/') && !/(^|\/)(__MACOSX\/|\.)/.test(name);
-      },
-    });
+    return withoutFolder(wanted.map((entry) => [entry.name, unzipEntry(zip, entry)]));
   } catch {
-    return refusal ?? 'It cannot be read as a zip; it may be damaged.';
+    return DAMAGED;
   }
-  return refusal ?? new Map(Object.entries(withoutFolder(files)));
 }
 
-function unsafeName(name: string): string | null {
-  const isUnsafe = /(^|[\\/])\.\.([\\/]|$)|^[\\/]|^[A-Za-z]:|[\\\p{Cc}]/u.test(name);
-  return isUnsafe ? 'It holds a file whose name leads out of the folder; it is not unpacked.' : null;
+function refusalOf(entries: readonly ZipEntry[]): string | null {
+  const names = new Set<string>();
+  let total = 0;
+  for (const { name, size } of entries) {
+    if (/(^|[\\/])\.\.([\\/]|$)|^[\\/]|^[A-Za-z]:|[\\\p{Cc}]/u.test(name)) {
+      return 'It holds a file whose name leads out of the folder; it is not unpacked.';
+    }
+    if (names.has(name)) return 'It holds two files of one name.';
+    names.add(name);
+    total += size;
+    if (names.size > MOST_FILES || size > MOST_BYTES_A_FILE || total > MOST_BYTES) {
+      return 'It unpacks to more than a trial can hold (500 files, 20 MB a file, 100 MB together).';
+    }
+  }
+  return null;
 }
 
-function withoutFolder(files: Readonly<Record<string, Uint8Array>>): Readonly<Record<string, Uint8Array>> {
-  const names = Object.keys(files);
-  const folder = names[0]?.split('/')[0] ?? '';
-  if (!names.every((name) => name.startsWith(`${folder}/`))) return files;
-  return Object.fromEntries(Object.entries(files).map(([name, bytes]) => [name.slice(folder.length + 1), bytes]));
+function withoutFolder(files: readonly (readonly [name: string, bytes: Uint8Array])[]): Map<string, Uint8Array> {
+  const folder = files[0]?.[0].split('/')[0] ?? '';
+  if (!files.every(([name]) => name.startsWith(`${folder}/`))) return new Map(files);
+  return new Map(files.map(([name, bytes]) => [name.slice(folder.length + 1), bytes]));
 }

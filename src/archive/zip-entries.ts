@@ -3,6 +3,13 @@ export interface ZipEntry {
   /** A symbolic link of Unix: unpacked, it could lead out of the folder. */
   readonly isLink: boolean;
   readonly isEncrypted: boolean;
+  /** 0: stored as it is; 8: deflated; others are rare. */
+  readonly method: number;
+  /** Bytes in the zip, and unpacked as the zip says. */
+  readonly packed: number;
+  readonly size: number;
+  /** Where its own head stands in the zip. */
+  readonly at: number;
 }
 
 const END = 0x06054b50;
@@ -29,9 +36,13 @@ export function zipEntries(zip: Uint8Array): readonly ZipEntry[] | null {
     const [nameLength, extra, comment] = [28, 30, 32].map((offset) => view.getUint16(at + offset, true)) as [number, number, number]; // prettier-ignore
     const kind = view.getUint32(at + 38, true) >>> 28;
     entries.push({
-      name: new TextDecoder().decode(zip.subarray(at + 46, at + 46 + nameLength)),
+      name: nameOf(zip.subarray(at + 46, at + 46 + nameLength)),
       isLink: view.getUint8(at + 5) === 3 && kind === 0xa,
       isEncrypted: (view.getUint16(at + 8, true) & 1) === 1,
+      method: view.getUint16(at + 10, true),
+      packed: view.getUint32(at + 20, true),
+      size: view.getUint32(at + 24, true),
+      at: view.getUint32(at + 42, true),
     });
     at += 46 + nameLength + extra + comment;
   }
@@ -44,4 +55,13 @@ function endOf(view: DataView): number | null {
     if (view.getUint32(at, true) === END) return at;
   }
   return null;
+}
+
+/** Not every program that writes UTF-8 says so. */
+function nameOf(bytes: Uint8Array): string {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('latin1').decode(bytes);
+  }
 }

@@ -6,6 +6,7 @@ import type { SowingNames } from './tables/sowing-names.ts';
 import { dateRefusal } from './text/date-refusal.ts';
 import { daysBetween } from './text/days-between.ts';
 import { didYouMean } from './text/did-you-mean.ts';
+import { isPortableName } from './text/is-portable-name.ts';
 import { shown } from './text/shown.ts';
 import { unknownName } from './text/unknown-name.ts';
 import type { Photo } from './trial.ts';
@@ -36,6 +37,15 @@ export function readPhotos(
   const inFolder = [...files.keys()].filter((name) => name.startsWith('photos/')).toSorted();
   const pictures = inFolder.filter((name) => PICTURE.test(name));
   for (const name of inFolder) {
+    const bare = name.slice('photos/'.length);
+    if (PICTURE.test(name) && (!isPortableName(bare) || /[%#]/.test(bare))) {
+      problems.in(name).error(WHOLE_FILE, {
+        rule: 'picture-name',
+        message: 'the name of this picture holds a sign that cannot stand in every address or on every computer',
+        remedy:
+          'Rename it with letters, digits, hyphens and points, such as 8-s01.jpg; change photos/captions.yaml as well.',
+      });
+    }
     if (PICTURE.test(name) || name === 'photos/captions.yaml' || name.includes('/.')) continue;
     if (/\.(heic|heif|hif)$/i.test(name)) {
       problems.in(name).error(WHOLE_FILE, HEIC);

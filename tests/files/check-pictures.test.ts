@@ -42,6 +42,29 @@ test('what is named as a picture and is none is refused before the site is built
   `);
 });
 
+test('a name that cannot be an address is refused; blanks, brackets and letters of any kind can', async () => {
+  const captioned = (name: string) => ({
+    [name]: jpeg,
+    'captions.yaml': JSON.stringify({ [name]: { alt: 'A tray.' } }),
+  });
+  for (const name of [
+    '5-%2e.jpg',
+    '5-#1.jpg',
+    '5-<b>.jpg',
+    '5-"x".jpg',
+    '5-a?.jpg',
+    '5-a:b.jpg',
+    '5-\u202Egpj.jpg',
+    '5-\u001B[2J.jpg',
+    '5-\\x.jpg',
+  ]) {
+    expect((await problemsWith(captioned(name))).join('\n'), name).toContain(
+      ': error: the name of this picture holds a sign that cannot stand in every address or on every computer. Rename it',
+    );
+  }
+  expect(await problemsWith(captioned("5-Tomate grün (2) & 'x'; ~1+2=3 \u{1F331}.jpg"))).toEqual([]);
+});
+
 test('a picture without a text for those who cannot see it is a warning, with its line where it has one', async () => {
   const captions = '# pictures\n5-s01.jpg:\n  caption: Day five\n';
   expect(await problemsWith({ '5-s01.jpg': jpeg, '5-s02.jpg': jpeg, 'captions.yaml': captions })).toMatchInlineSnapshot(`
