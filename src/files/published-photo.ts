@@ -51,8 +51,8 @@ export async function publishedPhoto(
   );
 }
 
-/** sharp writes no metadata unless asked to, and colours as sRGB. */
+/** sharp writes no metadata unless asked to, and colours as sRGB. Of a picture with a fault what can be seen is shown. */
 async function encoded(original: Buffer, width: number, height: number, format: PhotoFormat): Promise<Uint8Array> {
-  const picture = sharp(original).autoOrient().resize({ width, height, fit: 'cover' });
+  const picture = sharp(original, { failOn: 'none' }).autoOrient().resize({ width, height, fit: 'cover' });
   return (format === 'avif' ? picture.avif({ quality: 50, effort: 3 }) : picture.webp({ quality: 76 })).toBuffer();
 }

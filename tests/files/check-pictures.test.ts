@@ -1,7 +1,9 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { crc32 } from 'node:zlib';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
+import { publishedPhoto } from '../../src/files/published-photo.ts';
 import { readTrialFolder } from '../../src/files/read-trial-folder.ts';
 import { temporaryContent } from './temporary-content.ts';
 
@@ -63,6 +65,49 @@ test('a name that cannot be an address is refused; blanks, brackets and letters 
     );
   }
   expect(await problemsWith(captioned("5-Tomate grün (2) & 'x'; ~1+2=3 \u{1F331}.jpg"))).toEqual([]);
+});
+
+test('drawings, animations and other kinds under a borrowed name are none, even where a picture can be made of them', async () => {
+  const svg = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="30"><image href="/etc/passwd"/></svg>';
+  const gif = Buffer.from('R0lGODlhAQABAIAAAAAAAP///yH5BAEAAAAALAAAAAABAAEAAAIBRAA7', 'base64');
+  const tiff = await sharp(jpeg).tiff().toBuffer();
+  for (const bytes of [svg, gif, tiff, '<!DOCTYPE html><script>alert(1)</script>', '%PDF-1.4\n']) {
+    const captions = 'a.jpg:\n  alt: A tray.\n';
+    expect(await problemsWith({ 'a.jpg': bytes, 'captions.yaml': captions })).toEqual([
+      'a.jpg: error: this is named as a picture, but none can be read in it. Save the picture again as JPEG, PNG or WebP, or take the file out.',
+    ]);
+  }
+});
+
+test.each([
+  [30_000, 30_000],
+  [1, 20_000],
+])('a picture that says it has %d by %d pixels is refused before it is unpacked', async (width, height) => {
+  const png = await sharp(jpeg).png().toBuffer();
+  png.writeUInt32BE(width, 16); // in its head (PNG, section 11.2.1)
+  png.writeUInt32BE(height, 20);
+  png.writeUInt32BE(crc32(png.subarray(12, 29)), 29);
+  const [found] = await problemsWith({ 'a.png': png, 'captions.yaml': 'a.png:\n  alt: A tray.\n' });
+  expect(found).toBe(
+    `a.png: error: the picture has ${width} by ${height} pixels, more than can be published. Save it smaller: a page shows at most 1280 pixels across.`,
+  );
+});
+
+test('half a picture is refused; one with a fault inside is published as far as it can be seen', async () => {
+  const noise = sharp({ create: { width: 90, height: 60, channels: 3, background: '#684', noise: { type: 'gaussian', mean: 128, sigma: 30 } } }); // prettier-ignore
+  for (const format of ['jpeg', 'png'] as const) {
+    const whole = await noise.clone()[format]().toBuffer();
+    const name = format === 'jpeg' ? 'a.jpg' : 'a.png';
+    const captions = `${name}:\n  alt: A tray.\n`;
+    expect(await problemsWith({ [name]: whole, 'captions.yaml': captions })).toEqual([]);
+    expect(await problemsWith({ [name]: whole.subarray(0, whole.length / 2), 'captions.yaml': captions })).toEqual([
+      `${name}: error: the picture breaks off before its end. Copy it from the camera or phone once more, or take the file out.`,
+    ]);
+  }
+  const faulty = await noise.clone().jpeg().toBuffer();
+  faulty.fill(0x55, faulty.length / 2, faulty.length / 2 + 40);
+  const path = join(await temporaryContent({ 'faulty.jpg': faulty }), 'faulty.jpg');
+  expect((await publishedPhoto(path)).map(({ width, height }) => [width, height])).toEqual([[90, 60], [90, 60]]); // prettier-ignore
 });
 
 test('a picture without a text for those who cannot see it is a warning, with its line where it has one', async () => {
