@@ -33,7 +33,7 @@ async function refusalOf(path: string): Promise<Refusal | null> {
   const { default: sharp } = await import('sharp'); // slow to load, and few trials have pictures
   const options = { limitInputPixels: false } as const; // only the size is read
   const found = await sharp(path, options).metadata().catch(() => null); // prettier-ignore
-  const end = found && ENDS[found.format];
+  const end = found ? ENDS[found.format] : undefined;
   if (!found || end === undefined) {
     return {
       rule: 'not-a-picture',

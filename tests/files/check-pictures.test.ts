@@ -94,9 +94,10 @@ test.each([
 });
 
 test('half a picture is refused; one with a fault inside is published as far as it can be seen', async () => {
-  const noise = sharp({ create: { width: 90, height: 60, channels: 3, background: '#684', noise: { type: 'gaussian', mean: 128, sigma: 30 } } }); // prettier-ignore
+  const grain = Uint8Array.from({ length: 90 * 60 * 3 }, (_, index) => (index * 7919) % 251);
+  const picture = sharp(grain, { raw: { width: 90, height: 60, channels: 3 } });
   for (const format of ['jpeg', 'png'] as const) {
-    const whole = await noise.clone()[format]().toBuffer();
+    const whole = await picture.clone()[format]().toBuffer();
     const name = format === 'jpeg' ? 'a.jpg' : 'a.png';
     const captions = `${name}:\n  alt: A tray.\n`;
     expect(await problemsWith({ [name]: whole, 'captions.yaml': captions })).toEqual([]);
@@ -104,8 +105,8 @@ test('half a picture is refused; one with a fault inside is published as far as 
       `${name}: error: the picture breaks off before its end. Copy it from the camera or phone once more, or take the file out.`,
     ]);
   }
-  const faulty = await noise.clone().jpeg().toBuffer();
-  faulty.fill(0x55, faulty.length / 2, faulty.length / 2 + 40);
+  const faulty = await picture.clone().jpeg().toBuffer();
+  faulty.fill(0x55, faulty.length >> 1, (faulty.length >> 1) + 40);
   const path = join(await temporaryContent({ 'faulty.jpg': faulty }), 'faulty.jpg');
   expect((await publishedPhoto(path)).map(({ width, height }) => [width, height])).toEqual([[90, 60], [90, 60]]); // prettier-ignore
 });
