@@ -14,7 +14,7 @@ export const renewedContent = (): AstroIntegration => ({
       const content = contentFolder() + sep;
       const code = resolve('src') + sep;
       let isCodeChanged = false;
-      let isMistaken = false;
+      let mistake: string | null = null;
       let [isRunning, isDue] = [false, false];
 
       /** A file that changes while the folder is read may have been read before: then all is read once more. */
@@ -34,16 +34,21 @@ export const renewedContent = (): AstroIntegration => ({
         isCodeChanged = false;
         try {
           await refreshContent?.({ loaders: FROM_CONTENT, context });
-          if (isMistaken) server.ws.send({ type: 'full-reload', path: '*' }); // nothing may have changed in the end
-          isMistaken = false;
+          const wasMistaken = mistake !== null;
+          mistake = null;
+          if (wasMistaken) server.ws.send({ type: 'full-reload', path: '*' }); // nothing may have changed in the end
         } catch (error) {
-          isMistaken = true;
-          const message = error instanceof Error ? error.message : String(error);
-          logger.error(message);
-          server.ws.send({ type: 'error', err: { message, stack: '' } });
+          mistake = error instanceof Error ? error.message : String(error);
+          logger.error(mistake);
+          say();
         }
       }
 
+      function say(): void {
+        if (mistake !== null) server.ws.send({ type: 'error', err: { message: mistake, stack: '' } });
+      }
+
+      server.ws.on('connection', say); // pages that are opened later, too
       server.watcher.add(contentFolder());
       server.watcher.on('all', (_event, changed) => {
         if (changed.startsWith(code)) isCodeChanged = true;

@@ -10,6 +10,7 @@ async function watched() {
   const contexts: unknown[] = [];
   const [errors, sent]: [string[], unknown[]] = [[], []];
   let listener: (event: string, path: string) => void = () => {};
+  let connect: () => void = () => {};
   const refreshContent = ({ context }: { context?: unknown }) =>
     new Promise<void>((fulfil, reject) => {
       contexts.push(context);
@@ -18,13 +19,16 @@ async function watched() {
   await renewedContent().hooks['astro:server:setup']?.({
     server: {
       watcher: { add: () => {}, on: (_: string, told: typeof listener) => (listener = told) },
-      ws: { send: (message: unknown) => sent.push(message) },
+      ws: {
+        send: (message: unknown) => sent.push(message),
+        on: (_: string, told: () => void) => (connect = told),
+      },
     },
     refreshContent,
     logger: { error: (message: string) => errors.push(message) },
   } as unknown as HookParameters<'astro:server:setup'>);
   const change = (...path: string[]) => listener('change', join(...path));
-  return { ends, contexts, errors, sent, change };
+  return { ends, contexts, errors, sent, change, connect: () => connect() };
 }
 
 test('what changes while the folder is read is read once more, and no oftener', async () => {
@@ -54,16 +58,21 @@ test('files elsewhere do not matter, and changed code is read with the next chan
 });
 
 test('a mistake is said in terminal and page; mended, the page is loaded anew', async () => {
-  const { ends, errors, sent, change } = await watched();
+  const { ends, errors, sent, change, connect } = await watched();
+  connect();
   change(contentFolder(), 'site.yaml');
   ends[0]?.(new Error('site.yaml:1:1 wrong'));
   await vi.waitFor(() => expect(errors).toEqual(['site.yaml:1:1 wrong']));
-  expect(sent).toEqual([{ type: 'error', err: { message: 'site.yaml:1:1 wrong', stack: '' } }]);
+  const said = { type: 'error', err: { message: 'site.yaml:1:1 wrong', stack: '' } };
+  expect(sent).toEqual([said]);
+  connect(); // a page that is opened meanwhile
+  expect(sent.splice(1)).toEqual([said]);
   change(contentFolder(), 'site.yaml');
   ends[1]?.();
   await vi.waitFor(() => expect(sent.slice(1)).toEqual([{ type: 'full-reload', path: '*' }]));
   change(contentFolder(), 'site.yaml');
   ends[2]?.();
   await new Promise((done) => setImmediate(done));
+  connect();
   expect(sent).toHaveLength(2);
 });
