@@ -34,7 +34,18 @@ export function isOverSingles({ comparisons }: Result, { lot, lots, treatment }:
 
 const hasOneUnit = ({ units }: Comparison): boolean => Math.min(units.treatment, units.control) <= 1;
 
+/** Put together once for each comparison: many caveats look at the same pairs. */
+const known = new WeakMap<Comparison, { readonly trial: Trial; readonly result: Result; readonly pair: Pair }>();
+
 function pairOf(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
+  const before = known.get(comparison);
+  if (before?.trial === trial && before.result === result) return before.pair;
+  const pair = newPair(trial, result, comparison, lots);
+  known.set(comparison, { trial, result, pair });
+  return pair;
+}
+
+function newPair(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
   const { lot, treatment, control, stored } = comparison;
   const reasons = new Map(result.leftOut.map(({ sowing, reason }) => [sowing, reason]));
 

@@ -51,11 +51,14 @@ export function lotUnits(
 
     const groups = present.map((treatment) => groupAt(treatment, stored, isByBatch(treatment)));
     const compared = hasControl ? groups.filter((group) => isComparable(design, group, control)) : [];
+    const own = groups.find(({ treatment }) => treatment === control);
+    const controlAt = (byBatch: boolean) =>
+      own && byBatch === isByBatch(own.treatment) ? own : groupAt(control ?? '', stored, byBatch);
     const pairs = compared.map((treated) => ({
       lot,
       stored,
       treated,
-      control: groupAt(control ?? '', stored, isByBatch(treated.treatment)),
+      control: controlAt(isByBatch(treated.treatment)),
     }));
     return { groups, pairs };
   });

@@ -33,16 +33,21 @@ export function fQuantile(p: number, df1: number, df2: number): number {
   }
   if (p > 0.5) return 1 / fQuantile(1 - p, df2, df1);
 
-  let x = 1;
-  let tail = lower(x, df1, df2);
+  const kernel = betaKernel(df1 / 2, df2 / 2);
+  const at = (x: number) => {
+    const [share, rest] = shares(x, df1, df2);
+    const density = kernel(share, rest); // of log x
+    return { x, density, tail: incompleteBeta(share, rest, df1 / 2, df2 / 2, density) };
+  };
+  let now = at(1);
   for (let round = 0; round < 100; round++) {
-    const density = betaKernel(...shares(x, df1, df2), df1 / 2, df2 / 2); // of log x
-    let step = (Math.log(tail / p) * tail) / density;
-    while ((tail = lower(x * Math.exp(-step), df1, df2)) === 0) step /= 2; // so far down nothing is left of P
-    x *= Math.exp(-step);
-    if (Math.abs(step) <= 1e-14) break;
+    let step = (Math.log(now.tail / p) * now.tail) / now.density;
+    let next = at(now.x * Math.exp(-step));
+    for (; next.tail === 0; next = at(now.x * Math.exp(-step))) step /= 2; // so far down nothing is left of P
+    now = next;
+    if (Math.abs(step) <= 1e-9) break; // the next would be as small as its square
   }
-  return x;
+  return now.x;
 }
 
 const isDf = (df: number) => df > 0 && df < Infinity;

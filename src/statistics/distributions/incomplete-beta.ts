@@ -9,13 +9,13 @@ import { betaKernel } from './beta-kernel.ts';
  * @param y 1 − x, given by itself because near 1 a difference has lost its digits
  * @param a above 0; need not be whole
  * @param b above 0; need not be whole
+ * @param kernel `betaKernel(a, b)(x, y)`, where it is known already
  *
  * Source: continued fraction of DLMF 8.17.22, by the method of Lentz (Numerical Recipes, 6.4, from memory).
  * Checked against: R `pbeta`.
  */
-export function incompleteBeta(x: number, y: number, a: number, b: number): number {
+export function incompleteBeta(x: number, y: number, a: number, b: number, kernel = betaKernel(a, b)(x, y)): number {
   if (x <= 0 || y <= 0) return x <= 0 ? 0 : 1;
-  const kernel = betaKernel(x, y, a, b);
   // The fraction converges fast below the mean only.
   return x * (a + b + 2) < a + 1 ? (kernel * fraction(x, a, b)) / a : 1 - (kernel * fraction(y, b, a)) / b;
 }

@@ -1,6 +1,7 @@
 import { findRoot } from '../find-root.ts';
 import { chiScale } from './chi-scale.ts';
 import { chiSquareCdf, chiSquareUpper } from './chi-square.ts';
+import { stepOnLog } from './step-on-log.ts';
 import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
 
 /** Beyond this noncentrality the mean over Z is the quicker one. */
@@ -52,18 +53,18 @@ function meanOverNormal(t: number, df: number, ncp: number): number {
  */
 export function noncentralTLocation(t: number, df: number, p: number): number {
   if (!(p > 0 && p < 1)) throw new RangeError(`noncentralTLocation needs p between 0 and 1, got ${p}`);
-  // Where a normal curve of the same spread has it.
+  // Where a normal curve of the same spread has it (Abramowitz & Stegun 1964, 26.7.10).
   const spread = Math.sqrt(1 + (t * t) / (2 * df));
-  const near = t - normalQuantile(p) * spread;
+  const near = t * (1 - 1 / (4 * df)) - normalQuantile(p) * spread;
   return (
     (df >= 1 ? byTangents(t, df, p, near, Math.abs(near) + spread) : null) ?? byHalving(t, df, p, near, spread / 4)
   );
 }
 
 /**
- * Newton steps on the logarithm of the smaller tail. It is concave in ncp from one degree of freedom on (it is the mean over
- * a log-concave density of a function log-concave in s and ncp together: Prékopa 1973), so that from the second step on
- * they near the root from one side.
+ * Steps by slope and bend (Halley) on the logarithm of the smaller tail. It is concave in ncp from one degree of freedom on (it is the mean over
+ * a log-concave density of a function log-concave in s and ncp together: Prékopa 1973), so that there is one
+ * root and slopes lead to it.
  *
  * @returns null where they lead beyond `reach`
  */
@@ -74,14 +75,18 @@ function byTangents(t: number, df: number, p: number, near: number, reach: numbe
   for (let [round, ncp] = [0, near]; round < 20 && Math.abs(ncp) <= reach; round++) {
     let tail = 0;
     let slope = 0;
-    for (const [index, s] of values.entries()) {
-      const x = side * (t * s - ncp);
-      tail += (weights[index] as number) * normalCdf(x);
-      slope += (weights[index] as number) * normalDensity(x);
+    let bend = 0;
+    for (let index = 0; index < values.length; index++) {
+      const weight = weights[index] as number;
+      const x = side * (t * (values[index] as number) - ncp);
+      const density = weight * normalDensity(x);
+      tail += weight * normalCdf(x);
+      slope -= side * density;
+      bend -= x * density;
     }
-    const step = (side * Math.log(tail / goal) * tail) / slope;
-    ncp += step;
-    if (Math.abs(step) <= 1e-8) return ncp; // the next would be as small as its square
+    const step = stepOnLog(tail, slope, bend, goal);
+    ncp -= step;
+    if (Math.abs(step) <= 1e-5) return ncp; // the next would be as small as its cube
   }
   return null;
 }

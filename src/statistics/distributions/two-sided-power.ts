@@ -1,6 +1,7 @@
 import { findRoot } from '../find-root.ts';
 import { chiScale, type ChiScale } from './chi-scale.ts';
 import { noncentralTCdf } from './noncentral-t.ts';
+import { stepOnLog } from './step-on-log.ts';
 import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
 
 /** Beyond this noncentrality, and below one degree of freedom, the slower way holds. */
@@ -29,22 +30,22 @@ export function twoSidedPower(critical: number, df: number, ncp: number): number
  * @param critical above 0
  * @param power    above P(|T| > critical) without noncentrality, below 1
  *
- * Newton steps on the logarithm of the chance to miss it, which is concave from one degree of freedom on: |Z + ncp| ≤
- * critical·s is a convex set and the density of s log-concave (Prékopa 1973). From the second step on they near
- * the root from one side.
+ * Steps by slope and bend (Halley) on the logarithm of the chance to miss it, which is concave from one degree of freedom on: |Z + ncp| ≤
+ * critical·s is a convex set and the density of s log-concave (Prékopa 1973), so that there is one root
+ * and slopes lead to it.
  */
 export function ncpForPower(critical: number, df: number, power: number): number {
-  // Where a normal curve of the same spread has it.
+  // Where a normal curve of the same spread has it (Abramowitz & Stegun 1964, 26.7.10).
   const spread = Math.sqrt(1 + (critical * critical) / (2 * df));
-  const near = Math.max(critical / 2, critical + normalQuantile(power) * spread);
+  const near = Math.max(critical / 2, critical * (1 - 1 / (4 * df)) + normalQuantile(power) * spread);
   const reach = near + spread;
   if (df >= 1 && reach <= FAR) {
     const scale = chiScale(df, critical, reach);
     for (let [round, ncp] = [0, near]; round < 20 && ncp > 0 && ncp <= reach; round++) {
-      const { chance, slope } = missed(critical, ncp, scale);
-      const step = (Math.log(chance / (1 - power)) * chance) / slope;
+      const { chance, slope, bend } = missed(critical, ncp, scale);
+      const step = stepOnLog(chance, slope, bend, 1 - power);
       ncp -= step;
-      if (Math.abs(step) <= 1e-8) return ncp; // the next would be as small as its square
+      if (Math.abs(step) <= 1e-5) return ncp; // the next would be as small as its cube
     }
   }
   let high = reach;
@@ -52,15 +53,19 @@ export function ncpForPower(critical: number, df: number, power: number): number
   return findRoot((value) => twoSidedPower(critical, df, value) - power, 0, high);
 }
 
-/** P(|T| ≤ critical), and how it changes with the noncentrality. */
-function missed(critical: number, ncp: number, { values, weights }: ChiScale): { chance: number; slope: number } {
+/** P(|T| ≤ critical), and its first two derivatives by the noncentrality. */
+function missed(critical: number, ncp: number, { values, weights }: ChiScale) {
   let chance = 0;
   let slope = 0;
-  for (const [index, s] of values.entries()) {
+  let bend = 0;
+  for (let index = 0; index < values.length; index++) {
     const weight = weights[index] as number;
-    const [upper, lower] = [critical * s - ncp, -critical * s - ncp];
+    const reach = critical * (values[index] as number);
+    const [upper, lower] = [reach - ncp, -reach - ncp];
     chance += weight * (normalCdf(upper) - normalCdf(lower));
-    slope += weight * (normalDensity(lower) - normalDensity(upper));
+    const [below, above] = [weight * normalDensity(lower), weight * normalDensity(upper)];
+    slope += below - above;
+    bend += lower * below - upper * above;
   }
-  return { chance, slope };
+  return { chance, slope, bend };
 }
