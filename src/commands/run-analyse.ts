@@ -50,19 +50,22 @@ export async function runAnalyse(args: readonly string[], terminal: Terminal): P
     return typeof done === 'string' ? usage(done) : done;
   }
   const chosen = await trialsToAnalyse(content, values.all ? null : positionals, progress);
-  progress('');
-  if (typeof chosen === 'string') return usage(chosen);
+  if (typeof chosen === 'string') {
+    progress('');
+    return usage(chosen);
+  }
   const errors = chosen.problems.filter(({ level }) => level === 'error');
   if (errors.length > 0) {
+    progress('');
     terminal.err(`${errors.map(problemText).join('\n\n')}\n`);
     return 1;
   }
 
-  const analyses = chosen.trials.map(({ trial, language }) => ({
-    trial,
-    words: wordsFor(language),
-    analysis: publishedAnalysis(trial, language),
-  }));
+  const analyses = chosen.trials.map(({ trial, language }, index) => {
+    progress(`analysing ${index + 1} of ${chosen.trials.length}: ${trial.id}`);
+    return { trial, words: wordsFor(language), analysis: publishedAnalysis(trial, language) };
+  });
+  progress('');
   if (values.json) {
     const [one] = analyses;
     const isOne = !values.all && analyses.length === 1 && one !== undefined;

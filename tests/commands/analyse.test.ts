@@ -313,6 +313,16 @@ test('a trial may be named by its folder', async () => {
   expect(out).toBe((await run('jar-or-packet')).out);
 });
 
+test('a terminal is told how far reading and analysing are, a pipe is not', async () => {
+  let err = '';
+  const terminal = { out: () => {}, err: (text: string) => (err += text), terminal: true };
+  await runAnalyse(['--all', '--content', content], terminal);
+  expect(err).toContain('\r\u001b[K1 of 2: ');
+  expect(err).toContain('\r\u001b[Kanalysing 2 of 2: ');
+  expect(err.endsWith('\r\u001b[K')).toBe(true);
+  expect((await run('--all')).err).toBe('');
+});
+
 test('mistakes in the files are printed as check prints them, and nothing is analysed', async () => {
   write('broken', {
     'trial.yaml': trialYaml('Broken'),
