@@ -1,6 +1,7 @@
 import type { Comparison, Result } from '../analysis/analysis.ts';
 import { relabelled } from '../analysis/relabelled.ts';
 import type { Trial } from '../trial/trial.ts';
+import { sentence } from '../wording/sentence.ts';
 import type { Words } from '../wording/words.ts';
 import type { Chart } from './chart.ts';
 import { luckPlot, type Dealt } from './luck-plot.ts';
@@ -19,7 +20,7 @@ export function luckStrip(
 ): Chart | null {
   const all = [ofComparisons].flat().flatMap((comparison): Dealt[] => {
     const found = relabelled(trial.id, result, comparison);
-    return found === null ? [] : [{ comparison, found, name: words.lotName(trial, comparison.lot) }];
+    return found === null ? [] : [{ comparison, found, name: sentence(words.lotName(trial, comparison.lot)) }];
   });
   const [first] = all;
   if (!first) return null;

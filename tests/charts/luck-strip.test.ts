@@ -306,10 +306,10 @@ test('what would settle several lots is a table, a row a lot', () => {
       "caption": "The smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)",
       "head": [
         "Lot",
-        "2 trays of each",
-        "4 trays of each",
-        "8 trays of each",
-        "16 trays of each",
+        "2 trays",
+        "4 trays",
+        "8 trays",
+        "16 trays",
         "10 per 100 settled by about",
       ],
       "rows": [
@@ -356,7 +356,7 @@ test('each number of the table is that of the chart of its lot', () => {
       const comparison = open.find((one) => words.lotName(trial, one.lot) === lot) as Comparison;
       const { rows } = (settlePlot(trial, result, comparison, words) as Chart).table;
       for (const [place, head] of table.head.slice(1, -1).entries()) {
-        expect(rows).toContainEqual([head, `${cells[place]} or more`]);
+        expect(rows).toContainEqual([`${head} of each`, `${cells[place]} or more`]);
       }
       expect(rows.at(-1)?.[0]).toBe(`${cells.at(-1)} of each`);
     }

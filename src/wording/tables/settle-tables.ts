@@ -43,10 +43,7 @@ function tableOf(words: Words, trial: Trial, result: Result, open: readonly Open
   return {
     head: [
       words.ui[isOneTreatment ? 'table.lot' : 'table.comparison'],
-      ...numbers.map((units) => {
-        const counted = unitsOf(words, trial, result, open[0], units);
-        return words.say('luck.settle.each', { units: counted });
-      }),
+      ...numbers.map((units) => unitsOf(words, trial, result, open[0], units)),
       words.say('luck.settle.settled', { size: words.size(difference, result) }),
     ],
     rows: open.map((row) => [

@@ -23,7 +23,7 @@ export const luck = {
   'luck.dealtNumber': 'Neu ausgelost, {number}',
   'luck.descriptionSeveral': 'Streifen von Unterschieden. {values}',
   'luck.row':
-    '{name}: wie es war {real}; neu ausgelost von {lower} bis {upper}, davon {count} von {deals} so groß wie es war oder größer.',
+    '{name}: wie es war {real}; die {deals} neu ausgelosten reichen von {lower} bis {upper}, {count} davon so groß oder größer.',
 
   'luck.table.caption':
     'Zufall allein: um wie viel zwei gleich behandelte {unit} sich gewöhnlich unterscheiden ({one} und {other} Samen)',

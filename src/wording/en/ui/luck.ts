@@ -21,7 +21,7 @@ export const luck = {
   'luck.dealtNumber': 'Dealt anew, {number}',
   'luck.descriptionSeveral': 'Strips of differences. {values}',
   'luck.row':
-    '{name}: as it was {real}; dealt anew from {lower} to {upper}, {count} of {deals} as large as it was or larger.',
+    '{name}: as it was {real}; the {deals} dealt anew run from {lower} to {upper}, {count} of them as large or larger.',
 
   'luck.table.caption':
     'Luck alone: by how much two {unit} that were treated alike commonly differ ({one} and {other} seeds)',
