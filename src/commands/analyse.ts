@@ -1,4 +1,7 @@
 import { runCommand } from './run-command.ts';
-import { runAnalyse } from './run-analyse.ts';
+import { keepCompiled } from './keep-compiled.ts';
+
+keepCompiled();
+const { runAnalyse } = await import('./run-analyse.ts');
 
 await runCommand(runAnalyse);

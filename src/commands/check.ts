@@ -1,4 +1,7 @@
 import { runCommand } from './run-command.ts';
-import { runCheck } from './run-check.ts';
+import { keepCompiled } from './keep-compiled.ts';
+
+keepCompiled();
+const { runCheck } = await import('./run-check.ts');
 
 await runCommand(runCheck);

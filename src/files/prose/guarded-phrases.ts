@@ -26,7 +26,7 @@ export function guardedPhrases(text: string, words: Words, data: Pick<TrialData,
   const found = words
     .guarded()
     .flatMap((phrase) =>
-      [...spaced.matchAll(new RegExp(phrase.pattern, 'giu'))].map((match) => ({
+      [...spaced.matchAll(patternOf(phrase))].map((match) => ({
         phrase,
         found: match[0],
         start: match.index,
@@ -40,6 +40,14 @@ export function guardedPhrases(text: string, words: Words, data: Pick<TrialData,
     if (!kept.some(({ start, end }) => one.start < end && start < one.end)) kept.push(one);
   }
   return kept.toSorted((a, b) => a.start - b.start);
+}
+
+const patterns = new WeakMap<GuardedPhrase, RegExp>();
+
+function patternOf(phrase: GuardedPhrase): RegExp {
+  const pattern = patterns.get(phrase) ?? new RegExp(phrase.pattern, 'giu');
+  patterns.set(phrase, pattern);
+  return pattern;
 }
 
 const hasFew = ({ results }: Analysis) =>
