@@ -12,6 +12,7 @@ export function printingThreads(): Piscina {
     minThreads: 1,
     maxThreads: Math.max(1, availableParallelism() - 1),
     idleTimeout: 1000,
+    atomics: 'disabled', // between two tasks Node must get to free what the typesetter no longer holds
   });
   return threads;
 }

@@ -1,11 +1,12 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { readFile, rm } from 'node:fs/promises';
+import { globSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { close, createIndex } from 'pagefind';
 
-/** Lists lead to what is found; they are not what anybody looks for. */
-const LISTS = /^(?:trials\/(?:by\/.*)?|search\/|404\/)?$/;
+/** Lists lead to what is found, and a trial worked out again stands beside its report: they are not what anybody looks for. */
+const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
 /** What the search page loads; of the library's own forms and styles nothing is published. */
 const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
 /** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
@@ -29,17 +30,13 @@ export function searchIndex(isMoved: (address: string) => boolean): AstroIntegra
       'astro:build:done': async ({ dir, pages }) => {
         const paths = pages.map(({ pathname }) => pathname).filter((path) => !LISTS.test(path));
         const shown = paths.filter((path) => !isMoved(new URL(path, home).href)).toSorted();
-        for (const { path, content } of await indexed(dir, shown)) {
-          const file = fileURLToPath(new URL(`pagefind/${path}`, dir));
-          await mkdir(dirname(file), { recursive: true });
-          await writeFile(file, content);
-        }
+        await writeIndex(dir, shown, fileURLToPath(new URL('pagefind', dir)));
       },
     },
   };
 }
 
-async function indexed(dir: URL, paths: readonly string[]) {
+async function writeIndex(dir: URL, paths: readonly string[], folder: string): Promise<void> {
   const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: ['nav', 'svg', 'code'] });
   if (!index) throw new Error(`The search index cannot be made: ${errors.join('; ')}`);
   for (const path of paths) {
@@ -48,7 +45,9 @@ async function indexed(dir: URL, paths: readonly string[]) {
     const { errors: found } = await index.addHTMLFile({ url: `/${path}`, content });
     if (found.length > 0) throw new Error(`${path} cannot be indexed: ${found.join('; ')}`);
   }
-  const { files } = await index.getFiles();
+  const { errors: unwritten } = await index.writeFiles({ outputPath: folder });
+  if (unwritten.length > 0) throw new Error(`The search index cannot be written: ${unwritten.join('; ')}`);
   await close();
-  return files.filter(({ path }) => USED.test(path)).toSorted((a, b) => (a.path < b.path ? -1 : 1));
+  const unused = globSync('*', { cwd: folder }).filter((file) => /\.\w+$/.test(file) && !USED.test(file));
+  await Promise.all(unused.map((file) => rm(join(folder, file))));
 }

@@ -1,5 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { allTrials } from '../../../../report/all-trials.ts';
+import { fewAtOnce } from '../../../../files/few-at-once.ts';
 import { keptFiles } from '../../../../files/kept-files.ts';
 import { listedFiles } from '../../../../files/listed-files.ts';
 import { mediaType } from '../../../../files/media-type.ts';
@@ -7,13 +8,12 @@ import { currentTrial } from '../../../../report/current-trial.ts';
 import { currentSite } from '../../../../report/current-site.ts';
 
 export const getStaticPaths = (async () => {
-  const trials = await allTrials();
   const { site } = await currentSite();
-  const paths = trials.map(async ({ trial, analysis }) => {
+  const paths = await fewAtOnce(await allTrials(), async ({ trial, analysis }) => {
     const files = await listedFiles(trial, analysis, site);
     return files.map(({ name }) => ({ params: { trial: trial.id, file: name } }));
   });
-  return (await Promise.all(paths)).flat();
+  return paths.flat();
 }) satisfies GetStaticPaths;
 
 /** A file of the trial's data folder, byte for byte. */

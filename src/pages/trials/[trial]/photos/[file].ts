@@ -1,15 +1,15 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { allTrials } from '../../../../report/all-trials.ts';
+import { fewAtOnce } from '../../../../files/few-at-once.ts';
 import { shownPhotos } from '../../../../files/shown-photos.ts';
 
 export const getStaticPaths = (async () => {
-  const trials = await allTrials();
-  const paths = trials.map(async ({ trial }) => {
+  const paths = await fewAtOnce(await allTrials(), async ({ trial }) => {
     const photos = (await shownPhotos(trial)).flatMap(({ groups }) => groups.flat());
     const files = new Set(photos.flatMap((photo) => [...photo.files, ...photo.whole]));
     return [...files].map(({ name, format, bytes }) => ({ params: { trial: trial.id, file: name }, props: { format, bytes } })); // prettier-ignore
   });
-  return (await Promise.all(paths)).flat();
+  return paths.flat();
 }) satisfies GetStaticPaths;
 
 /** A picture of a trial without its metadata. */
