@@ -1,8 +1,7 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
-import { allTrials } from '../report/all-trials.ts';
-import { buildKeeper } from '../files/kept/build-keeper.ts';
-import { digestPdf } from '../print/digest/digest-pdf.ts';
+import { printedDigest } from '../files/printed-digest.ts';
 import { seasonOf } from '../print/digest/season-of.ts';
+import { allTrials } from '../report/all-trials.ts';
 import { currentSite } from '../report/current-site.ts';
 import { href } from '../report/href.ts';
 
@@ -13,18 +12,13 @@ export const getStaticPaths = (async () => {
 
 /** All trials sown in one year, a box each, for a meeting or a noticeboard. */
 export const GET: APIRoute = async ({ params, site: published }) => {
-  const { site, words } = await currentSite();
-  const trials = await allTrials();
-  const abouts = trials
+  const { site } = await currentSite();
+  const trials = (await allTrials())
     .filter(({ trial }) => seasonOf(trial) === params.year)
     .map(({ trial, analysis }) => {
       const address = new URL(href(`/trials/${trial.id}/`), published ?? site.base).href;
-      return { trial, analysis, site, address };
+      return { trial, analysis, address };
     });
-  const year = params.year ?? '';
-  const bytes = await buildKeeper().bytes('digest', JSON.stringify([year, abouts]), async () => {
-    const told = abouts.map((about) => ({ ...about, words }));
-    return digestPdf(year, told, site, words).bytes;
-  });
+  const bytes = await printedDigest({ year: params.year ?? '', site, trials });
   return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
 };
