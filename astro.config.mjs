@@ -47,7 +47,7 @@ export default defineConfig({
     processor: unified({ remarkPlugins: [proseGuard, proseHeadings], smartypants: false }),
   },
   // Astro marks a grower's text as it compiles it; the bundler need not remark on that.
-  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: { build: { cssCodeSplit: false, rolldownOptions: { checks: { moduleLevelDirective: false } } } },
   security: {
     csp: {
       directives: [
