@@ -19,7 +19,6 @@ import type { Lot, Person, Site, Trial } from '../trial/trial.ts';
 import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysisJson } from './analysis-json.ts';
 import { keptRepeatKit } from './kept-repeat-kit.ts';
-import { buildKeeper } from './kept/build-keeper.ts';
 import { madeFile } from './made-file.ts';
 import { peopleNamed } from './people-named.ts';
 
@@ -75,8 +74,7 @@ export async function publishedFiles(
   if (kit) files.push(made(`repeat-${trial.id}.zip`, kit));
   files.push(made('datapackage.json', dataPackage(trial, site, address, files)));
   files.push(made('SHA256SUMS', checksums(files)));
-  const zip = await buildKeeper().bytes('zip', `${trial.id}\n${checksums(files)}`, async () => zipOf(trial.id, files));
-  return [...files, made(`${trial.id}.zip`, zip)];
+  return [...files, made(`${trial.id}.zip`, zipOf(trial.id, files))];
 }
 
 function rawFiles(folder: string, trial: Trial): Promise<PublishedFile[]> {

@@ -5,10 +5,9 @@ import { WHOLE_FILE } from '../trial/file-problems.ts';
 import { FolderProblems } from '../trial/folder-problems.ts';
 import type { Problem } from '../trial/problem.ts';
 import { DEFAULT_SITE, type ReadSite } from '../trial/read-site.ts';
-import { readTrial } from '../trial/read-trial.ts';
 import type { Trial } from '../trial/trial.ts';
 import { checkPictures } from './check-pictures.ts';
-import { checkTexts } from './prose/check-texts.ts';
+import { judgedFiles } from './judged-files.ts';
 import { readFolder } from './read-folder.ts';
 import { readSiteFolder } from './read-site-folder.ts';
 import { shownPath } from './shown-path.ts';
@@ -48,9 +47,8 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
   const files = readFolder(absolute, READ_BELOW, isRead, problems);
   await checkPictures(absolute, files.keys(), problems);
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
-  const { trial, problems: found } = readTrial({ id, folder, files, ...around });
+  const { trial, found, words } = await judgedFiles({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');
-  const words = checkTexts(files, folder, trial, around.site.language);
   const broken = problems.hasErrors || [...siteErrors, ...words].some(({ level }) => level === 'error');
   return {
     id,

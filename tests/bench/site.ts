@@ -3,8 +3,9 @@
  * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times]`: 100 trials once where nothing is said;
  * medians of several times.
  *
- * Ours is built with nothing kept (cold), again as it is (warm), and with one count changed. Bare is built twice over: of MDX pages with the
- * same integrations, which is what a site of as many write-ups would be, and of one page that is filled from a list.
+ * Ours is built with nothing kept (cold), with only printed files, pictures and kits kept (pages cold), again as it is (warm), and with
+ * one count changed. Bare is built twice over: of MDX pages with the same integrations, search included, which is what a site
+ * of as many write-ups would be, and of one page that is filled from a list.
  */
 import { spawnSync } from 'node:child_process';
 import {
@@ -27,6 +28,9 @@ const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'fairsown-bench-'));
 const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
 
+/** What is kept of readings and pages; the rest is printed files, pictures and kits. */
+const MADE_BY_PAGES = ['reading', 'trial', 'report', 'figures', 'common-cases', 'files', 'list'];
+
 interface Build {
   readonly seconds: number;
   /** Peak resident memory of the largest process, MB. */
@@ -44,16 +48,18 @@ try {
     generateSite(content, trials);
     rmSync(join(root, KEPT_IN), { recursive: true, force: true });
     const cold = print('cold', ours());
+    for (const kind of MADE_BY_PAGES) rmSync(join(root, KEPT_IN, kind), { recursive: true, force: true });
+    const pages = print('pages cold', ours());
     const warm = print('warm', ours());
     appendFileSync(join(content, 'trials', 'trial-001', 'trial.yaml'), `summary: changed ${run}\n`);
     const changed = print('one changed', ours());
     const mdx = print('bare MDX', bare('mdx', cold.html));
     const list = print('bare list', bare('list', cold.html));
-    return { cold, warm, changed, mdx, list };
+    return { cold, pages, warm, changed, mdx, list };
   });
   const median = (of: keyof (typeof runs)[number]) =>
     runs.map((run) => run[of].seconds).toSorted((a, b) => a - b)[Math.floor(runs.length / 2)] ?? NaN;
-  for (const which of ['cold', 'warm', 'changed'] as const) {
+  for (const which of ['cold', 'pages', 'warm', 'changed'] as const) {
     const ratio = (to: 'mdx' | 'list') => (median(which) / median(to)).toFixed(1);
     console.log(`${which.padEnd(12)} ${ratio('mdx')} × bare MDX, ${ratio('list')} × bare list`);
   }
@@ -102,7 +108,8 @@ function bare(kind: 'mdx' | 'list', kilobytes: number): Build {
     kind === 'mdx'
       ? `import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
-export default { site: 'https://bench.example', integrations: [mdx(), sitemap()] };
+import { searchIndex } from ${JSON.stringify(join(root, 'src', 'files', 'search-index.ts'))};
+export default { site: 'https://bench.example', integrations: [mdx(), sitemap(), searchIndex(() => false)] };
 `
       : 'export default {};\n',
   );
