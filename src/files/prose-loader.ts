@@ -14,8 +14,8 @@ export function proseLoader(published: () => Promise<readonly string[]>): Loader
   return {
     name: 'prose',
     load: async (context) => {
-      context.store.clear();
       const ids = await published();
+      context.store.clear();
       if (ids.length === 0) return;
       const loader = glob({
         base: pathToFileURL(join(contentFolder(), 'trials')).href,

@@ -2,6 +2,13 @@ import { resolve, sep } from 'node:path';
 import type { AstroIntegration } from 'astro';
 import { contentFolder } from './content-folder.ts';
 import { FROM_CONTENT } from './loader.ts';
+import { requestOverlap } from './request-overlap.ts';
+
+/** Where Astro keeps, for its pages, what the loaders gave it. */
+const STORE = resolve('.astro/data-store.json');
+
+/** For so long, in milliseconds, Astro takes a change of that file for its own writing. */
+const ECHO = 1100;
 
 /**
  * While `astro dev` runs: what is saved in the content folder is read at once and shown in the pages that are open. A mistake
@@ -13,7 +20,9 @@ export const renewedContent = (): AstroIntegration => ({
     'astro:server:setup': ({ server, refreshContent, logger }) => {
       const content = contentFolder() + sep;
       const code = resolve('src') + sep;
+      const overlap = requestOverlap(server, STORE);
       let isCodeChanged = false;
+      let isTextDue = false; // an author's text came or went
       let mistake: string | null = null;
       let [isRunning, isDue] = [false, false];
 
@@ -31,13 +40,17 @@ export const renewedContent = (): AstroIntegration => ({
 
       async function renewOnce(): Promise<void> {
         const context = { isCodeChanged };
-        isCodeChanged = false;
+        const loaders = isTextDue ? [...FROM_CONTENT, 'prose'] : FROM_CONTENT;
+        [isCodeChanged, isTextDue] = [false, false];
+        overlap.begin();
         try {
-          await refreshContent?.({ loaders: FROM_CONTENT, context });
+          await refreshContent?.({ loaders, context });
+          if (overlap.end()) setTimeout(() => server.watcher.emit('change', STORE), ECHO);
           const wasMistaken = mistake !== null;
           mistake = null;
           if (wasMistaken) server.ws.send({ type: 'full-reload', path: '*' }); // nothing may have changed in the end
         } catch (error) {
+          isTextDue ||= loaders !== FROM_CONTENT;
           mistake = error instanceof Error ? error.message : String(error);
           logger.error(mistake);
           say();
@@ -50,9 +63,11 @@ export const renewedContent = (): AstroIntegration => ({
 
       server.ws.on('connection', say); // pages that are opened later, too
       server.watcher.add(contentFolder());
-      server.watcher.on('all', (_event, changed) => {
+      server.watcher.on('all', (event, changed) => {
         if (changed.startsWith(code)) isCodeChanged = true;
-        if (changed.startsWith(content)) void renew();
+        if (!changed.startsWith(content)) return;
+        if (event !== 'change' && /[/\\]report\.mdx?$/.test(changed)) isTextDue = true;
+        void renew();
       });
     },
   },

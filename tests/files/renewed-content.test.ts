@@ -8,16 +8,19 @@ import { renewedContent } from '../../src/files/renewed-content.ts';
 async function watched() {
   const ends: ((error?: Error) => void)[] = [];
   const contexts: unknown[] = [];
+  const filled: unknown[] = [];
   const [errors, sent]: [string[], unknown[]] = [[], []];
   let listener: (event: string, path: string) => void = () => {};
   let connect: () => void = () => {};
-  const refreshContent = ({ context }: { context?: unknown }) =>
+  const refreshContent = ({ context, loaders }: { context?: unknown; loaders?: string[] }) =>
     new Promise<void>((fulfil, reject) => {
       contexts.push(context);
+      filled.push(loaders?.at(-1));
       ends.push((error) => (error ? reject(error) : fulfil()));
     });
   await renewedContent().hooks['astro:server:setup']?.({
     server: {
+      middlewares: { use: () => {} },
       watcher: { add: () => {}, on: (_: string, told: typeof listener) => (listener = told) },
       ws: {
         send: (message: unknown) => sent.push(message),
@@ -28,7 +31,8 @@ async function watched() {
     logger: { error: (message: string) => errors.push(message) },
   } as unknown as HookParameters<'astro:server:setup'>);
   const change = (...path: string[]) => listener('change', join(...path));
-  return { ends, contexts, errors, sent, change, connect: () => connect() };
+  const add = (...path: string[]) => listener('add', join(...path));
+  return { ends, contexts, filled, add, errors, sent, change, connect: () => connect() };
 }
 
 test('what changes while the folder is read is read once more, and no oftener', async () => {
@@ -75,4 +79,16 @@ test('a mistake is said in terminal and page; mended, the page is loaded anew', 
   await new Promise((done) => setImmediate(done));
   connect();
   expect(sent).toHaveLength(2);
+});
+
+test('a text that is added is compiled, after a mistake at the next reading', async () => {
+  const { ends, filled, add, change } = await watched();
+  add(contentFolder(), 'trials', 'leek', 'report.mdx');
+  ends[0]?.(new Error('report.mdx:1:1 wrong'));
+  await new Promise((done) => setImmediate(done));
+  change(contentFolder(), 'trials', 'leek', 'report.mdx');
+  ends[1]?.();
+  await new Promise((done) => setImmediate(done));
+  change(contentFolder(), 'trials', 'leek', 'report.mdx');
+  expect(filled).toEqual(['prose', 'prose', 'content-leftOut']);
 });

@@ -8,9 +8,11 @@ import { startBrowser } from '../support/browser.ts';
 
 const content = mkdtempSync(join(tmpdir(), 'fairsown-dev-'));
 const counts = join(content, 'trials', 'trial-002', 'counts.csv');
+const report = join(content, 'trials', 'trial-001', 'report.mdx');
 let server: AstroDev;
 beforeAll(async () => {
   generateSite(content, 2);
+  rmSync(report);
   server = await astroDev(content);
 });
 afterAll(async () => {
@@ -29,9 +31,9 @@ test('what is saved shows in the open page by itself; a mistake is said, and the
   const browser = await startBrowser();
   try {
     const page = await browser.newPage();
+    page.setDefaultTimeout(60_000);
     await page.goto(`${server.address}trials/trial-002/`);
-    const shows = (text: string) =>
-      page.waitForFunction((wanted) => document.body?.textContent.includes(wanted), text, { timeout: 60_000 });
+    const shows = (text: string) => page.waitForFunction((wanted) => document.body?.textContent.includes(wanted), text);
 
     writeFileSync(counts, withLast(good, 49));
     await shows('196 of 200');
@@ -39,17 +41,32 @@ test('what is saved shows in the open page by itself; a mistake is said, and the
     writeFileSync(counts, withLast(good, 51));
     await vi.waitFor(() => expect(server.output()).toContain('found 51, but 50 seeds were sown'), { timeout: 60_000 });
     expect(server.output()).toMatch(/counts\.csv:2:\d+ /);
-    const overlay = page.locator('vite-error-overlay');
-    await overlay.waitFor({ timeout: 60_000 });
-    expect(await overlay.evaluate((it) => it.shadowRoot?.textContent)).toContain('found 51, but 50 seeds were sown');
-    expect(await page.textContent('body')).toContain('196 of 200');
+    // The page may be loaded anew at any moment, so everything is asked in one go.
+    const overlay = (wanted: string | null) =>
+      page.waitForFunction((text) => {
+        const said = document.querySelector('vite-error-overlay')?.shadowRoot?.textContent;
+        return text === null ? said === undefined : said?.includes(text);
+      }, wanted);
+    await overlay('found 51, but 50 seeds were sown');
+    await shows('196 of 200');
 
     writeFileSync(counts, withLast(good, 49));
-    await overlay.waitFor({ state: 'detached', timeout: 60_000 });
+    await overlay(null);
     await shows('196 of 200');
     writeFileSync(counts, withLast(good, 48));
     await shows('192 of 200');
   } finally {
     await browser.close();
   }
+});
+
+test('a text that is added while dev runs shows, and goes again', async () => {
+  const page = () => fetch(`${server.address}trials/trial-001/`).then((answer) => answer.text());
+  const shows = async () => (await page()).includes('Words that came later.');
+  const wait = { timeout: 60_000, interval: 500 };
+  expect(await shows()).toBe(false);
+  writeFileSync(report, 'Words that came later.\n');
+  await vi.waitFor(async () => expect(await shows()).toBe(true), wait);
+  rmSync(report);
+  await vi.waitFor(async () => expect(await shows()).toBe(false), wait);
 });
