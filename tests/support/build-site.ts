@@ -32,7 +32,7 @@ const environment = Object.fromEntries(
 );
 
 /**
- * `astro build` of a content folder into `outDir`: what it printed, and its exit code.
+ * `npm run build` of a content folder into `outDir`: what it printed, and its exit code.
  *
  * @param set further environment variables
  */
@@ -43,7 +43,7 @@ export function astroBuild(
 ): { status: number | null; output: string } {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build', '--outDir', outDir],
+    [join(root, 'src/commands/build.ts'), '--outDir', outDir],
     {
       cwd: root,
       encoding: 'utf8',

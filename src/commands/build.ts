@@ -1,0 +1,5 @@
+import { runBuild } from './run-build.ts';
+import { runCommand } from './run-command.ts';
+
+await runCommand(runBuild);
+process.exit(); // pages that were begun are of no use once the build has stopped
