@@ -5,17 +5,35 @@ import type { Words } from '../wording/words.ts';
 import { LEADING } from './chart-theme.ts';
 import { DIFFERENCE_LAYERS } from './difference-layers.ts';
 import { differenceWays } from './difference-ways.ts';
+import { placeOf } from './place-of.ts';
 import { isOfOneTreatment, rangeInWords, tooCoarse, type Difference } from './differences.ts';
 import { intervalMarks } from './interval-marks.ts';
 import type { Scale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, rowLayout } from './row-layout.ts';
+import { LABEL_GAP, PLOT_WIDTH, RIGHT, rowLayout, WIDE, type RowRoom } from './row-layout.ts';
 import { stripLabel } from './strip-label.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { scaleParams } from './value-axis.ts';
 
-/** The picture of `differences`: a row for each, its words at the left. */
-export function differencePlot(trial: Trial, rows: readonly Difference[], scale: Scale, words: Words): TopLevelSpec {
-  const layout = rowLayout(rows.map((row) => ({ ...rowText(trial, row, rows, words), picture: 30 })));
+/**
+ * The picture of `differences`: a row for each, its words at the left; across a sheet its notes are one line.
+ *
+ * @param placed true where the lot of all rows is said elsewhere
+ */
+export function differencePlot(
+  trial: Trial,
+  rows: readonly Difference[],
+  scale: Scale,
+  words: Words,
+  room: RowRoom,
+  placed: boolean,
+): TopLevelSpec {
+  const layout = rowLayout(
+    rows.map((row) => {
+      const { label, notes } = rowText(trial, row, rows, words, placed);
+      return { label, notes: room === WIDE ? [notes.join(' · ')] : notes, picture: 30 };
+    }),
+    room,
+  );
   const estimates = rows.map(({ comparison }, index) => {
     const { estimate, interval, treatment } = comparison;
     return {
@@ -29,7 +47,7 @@ export function differencePlot(trial: Trial, rows: readonly Difference[], scale:
   return {
     width: PLOT_WIDTH,
     height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 10 + above.length * LEADING, right: RIGHT, bottom: 48 },
+    padding: { left: room.words + LABEL_GAP, top: 10 + above.length * LEADING, right: RIGHT, bottom: 48 },
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,
@@ -45,13 +63,18 @@ export function differencePlot(trial: Trial, rows: readonly Difference[], scale:
   };
 }
 
-function rowText(trial: Trial, { result, comparison }: Difference, rows: readonly Difference[], words: Words) {
-  const { lot, lots, treatment, stored, estimate } = comparison;
+function rowText(
+  trial: Trial,
+  { result, comparison }: Difference,
+  rows: readonly Difference[],
+  words: Words,
+  placed: boolean,
+) {
+  const { treatment, stored, estimate } = comparison;
   const notes: string[] = [];
   const names = [words.treatmentLabel(trial, treatment)];
-  if (lot === 'all') {
-    names.push(words.say('chart.togetherOf', { lots: words.counted(lots?.length ?? trial.lots.length, 'lot') }));
-  } else if (trial.lots.length > 1) names.push(words.lotName(trial, lot));
+  const place = placeOf(trial, comparison, words);
+  if (place !== null && !placed) names.push(place);
   // Where all rows are of one treatment, the lot tells them apart.
   const [label = '', ...others] = isOfOneTreatment(rows) ? names.slice(-1) : names;
   notes.push(...others);

@@ -1,11 +1,14 @@
 import type { Analysis, Comparison, Result } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
+import { sentence } from '../wording/sentence.ts';
 import type { Words } from '../wording/words.ts';
 import { chartTitle } from './chart-title.ts';
 import type { Chart } from './chart.ts';
 import { differencePlot } from './difference-plot.ts';
 import { differenceScale } from './difference-scale.ts';
+import { placeOf } from './place-of.ts';
 import { intervalNotes } from './interval-marks.ts';
+import { NARROW, WIDE, type RowRoom } from './row-layout.ts';
 
 /** One comparison and the result that it belongs to. */
 export interface Difference {
@@ -18,6 +21,7 @@ export interface Difference {
  * strip as wide as what was too small to matter. Takes every comparison of one outcome, or of several of one unit
  * (all that compare germination), in their order.
  *
+ * @param room `WIDE` for paper, where a row has its notes in one line, and a lot that all rows share stands below
  * @throws {RangeError} when the results are of different units: they have no common axis
  */
 export function differences(
@@ -25,6 +29,7 @@ export function differences(
   analysis: Analysis,
   ofOutcomes: Result | readonly Result[],
   words: Words,
+  room: RowRoom = NARROW,
 ): Chart {
   const results = [ofOutcomes].flat();
   const units = new Set(results.map(({ unit }) => unit));
@@ -34,6 +39,9 @@ export function differences(
   const control = trial.treatments.find((treatment) => treatment.control)?.id ?? '';
   const anyMargin = rows.some(({ result }) => result.matters !== null);
   const scale = differenceScale(rows);
+  const places = new Set(rows.map(({ comparison }) => placeOf(trial, comparison, words)));
+  const isShared = room === WIDE && places.size === 1 && !isOfOneTreatment(rows);
+  const place = isShared ? ([...places][0] ?? null) : null;
   return {
     kind: 'differences',
     title:
@@ -41,6 +49,7 @@ export function differences(
         ? chartTitle(trial, analysis, first, first.comparisons, words)
         : words.list(results.map((result) => words.outcomeTitle(trial, result))),
     subtitle: [
+      ...(place === null ? [] : [`${sentence(place)}.`]),
       ...(trial.lots.length > 1 && isOfOneTreatment(rows)
         ? [
             words.say('chart.pair', {
@@ -78,7 +87,7 @@ export function differences(
         words.verdict(result, comparison).words,
       ]),
     },
-    spec: differencePlot(trial, rows, scale, words),
+    spec: differencePlot(trial, rows, scale, words, room, place !== null),
   };
 }
 

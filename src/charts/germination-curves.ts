@@ -7,6 +7,7 @@ import { courseValues } from './course-values.ts';
 import { checkCount } from './check-count.ts';
 import { checkDays, germinationCourses, type Check, type Course } from './germination-course.ts';
 import { germinationPanels, type PanelContent } from './germination-panels.ts';
+import { NARROW, type RowRoom } from './row-layout.ts';
 import { germinationPlot } from './germination-plot.ts';
 
 /** As many treatments as have a colour, dash and shape of their own. */
@@ -18,6 +19,7 @@ const MOST_IN_ONE_PLOT = 6;
  *
  * @param lot    id of a lot of the trial
  * @param stored storage time of the test to draw, years; null for sowings outside a storage series
+ * @param room `WIDE` for paper, where more small plots stand abreast
  */
 export function germinationCurves(
   trial: Trial,
@@ -26,6 +28,7 @@ export function germinationCurves(
   lot: string,
   words: Words,
   stored: number | null = null,
+  room: RowRoom = NARROW,
 ): Chart {
   const courses = germinationCourses(trial, result, lot, stored);
   const comparisons = result.measure === 'germination' ? result.comparisons.filter((found) => found.lot === lot) : [];
@@ -48,7 +51,7 @@ export function germinationCurves(
     table: tableOf(trial, courses, words),
     spec:
       courses.length > MOST_IN_ONE_PLOT
-        ? germinationPanels(trial, ...eachWithControl(trial, courses, words), words)
+        ? germinationPanels(trial, ...eachWithControl(trial, courses, words), words, room)
         : germinationPlot(trial, courses, words, counted),
   };
 }

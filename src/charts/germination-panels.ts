@@ -7,15 +7,20 @@ import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { fitText } from './fit-text.ts';
 import { checkDays, type Course } from './germination-course.ts';
 import { keepApart } from './keep-apart.ts';
+import { NARROW, WIDE, type RowRoom } from './row-layout.ts';
 import { risers, share, shareText, stepLine, treads } from './step-line.ts';
 import { KEY_LAYERS, LEFT_OUT_DASH, THIN, treatmentKey } from './treatment-key.ts';
 import { treatmentStyle } from './treatment-style.ts';
 
 const LEFT = 32;
 const END = 36; // room for the last shares at the end of the lines
-const PLOT = { width: (WIDTH - 1.5 * LEFT) / 2 - END, height: 100 };
-const TITLE = 2 * LEADING + 6;
-const STEP = TITLE + PLOT.height + 30;
+const BETWEEN = LEFT / 2;
+const BELOW = 30; // room for the days, and free room above the next title
+const PLOT = (WIDTH - LEFT - BETWEEN) / 2 - END; // width of one plot, of which two stand abreast on a phone
+
+/** Plots abreast, and the height of one: on a phone, and across a sheet of paper. */
+const ON_PHONE = { abreast: 2, high: 100 } as const;
+const ON_SHEET = { abreast: 4, high: 76 } as const;
 
 /** What one small plot shows. */
 export interface PanelContent {
@@ -32,6 +37,7 @@ export interface PanelContent {
 interface Panel extends PanelContent {
   readonly left: number;
   readonly top: number;
+  readonly high: number;
   x(day: number): number;
   y(percent: number): number;
 }
@@ -40,32 +46,39 @@ interface Panel extends PanelContent {
  * Small plots side by side, all to one scale: one for each lot, or for each treatment with the control in it.
  *
  * @param explained courses whose lines the key shows, one a treatment
+ * @param room `WIDE` for paper, where four stand abreast
  */
 export function germinationPanels(
   trial: Trial,
   contents: readonly PanelContent[],
   explained: readonly Course[],
   words: Words,
+  room: RowRoom = NARROW,
 ): TopLevelSpec {
+  const { abreast, high } = room === WIDE ? ON_SHEET : ON_PHONE;
+  const width = LEFT + abreast * (PLOT + END) + (abreast - 1) * BETWEEN;
+  const above = Math.max(...contents.map(({ title }) => titleLines(title).length)) * LEADING + 6;
+  const step = above + high + BELOW;
   const last = Math.max(1, ...contents.flatMap(({ thick }) => checkDays(thick)));
-  const key = treatmentKey(trial, explained, words, { x: -LEFT, width: WIDTH });
+  const key = treatmentKey(trial, explained, words, { x: -LEFT, width });
   const panels = contents.map((content, index): Panel => {
-    const left = (index % 2) * (PLOT.width + END + LEFT / 2);
-    const top = Math.floor(index / 2) * STEP + TITLE;
-    const y = (percent: number) => top + (1 - percent / 100) * PLOT.height;
-    return { ...content, left, top, x: (day) => left + (day / last) * PLOT.width, y };
+    const left = (index % abreast) * (PLOT + END + BETWEEN);
+    const top = Math.floor(index / abreast) * step + above;
+    const y = (percent: number) => top + (1 - percent / 100) * high;
+    return { ...content, left, top, high, x: (day) => left + (day / last) * PLOT, y };
   });
   const top = key.height + 2 * LEADING;
+  const height = Math.ceil(panels.length / abreast) * step;
   return {
-    width: WIDTH - LEFT - END,
-    height: Math.ceil(panels.length / 2) * STEP,
+    width: width - LEFT - END,
+    height,
     padding: { left: LEFT, top, right: END, bottom: LEADING },
     datasets: {
       key: key.rows.map((row) => ({ ...row, y: row.y - top })),
       keyLeftOut: key.leftOut.map((row) => ({ ...row, y: row.y - top })),
       sowings: panels.flatMap((panel) => sowingsOf(trial, panel)),
       ...linesOf(trial, panels),
-      ...wordsOf(panels, words),
+      ...wordsOf(panels, height, words),
     },
     layer: LAYERS,
   };
@@ -101,13 +114,13 @@ function linesOf(trial: Trial, panels: readonly Panel[]) {
   };
 }
 
-function wordsOf(panels: readonly Panel[], words: Words) {
+function wordsOf(panels: readonly Panel[], height: number, words: Words) {
   const counted = panels.flatMap(({ counted: day, x, y }) =>
     day === null ? [] : [{ day, x: x(day), y: y(0), y2: y(100) }],
   );
   return {
     counted: counted.map(({ x, y, y2 }) => ({ x, y, y2 })),
-    grid: panels.flatMap(({ left, y }) => GRID.map((percent) => ({ x: left, x2: left + PLOT.width, y: y(percent) }))),
+    grid: panels.flatMap(({ left, y }) => GRID.map((percent) => ({ x: left, x2: left + PLOT, y: y(percent) }))),
     shares: panels.flatMap(({ left, y }) =>
       left > 0 ? [] : GRID.map((percent) => ({ x: left - 6, y: y(percent), text: words.number(percent) })),
     ),
@@ -119,15 +132,15 @@ function wordsOf(panels: readonly Panel[], words: Words) {
       })),
     ),
     titles: panels.flatMap(({ title, left, top }) => {
-      const lines = fitText(title, PLOT.width + END, SMALL, 2);
+      const lines = titleLines(title);
       return lines.map((text, index) => ({ x: left, y: top - 11 - (lines.length - 1 - index) * LEADING, text }));
     }),
-    ends: panels.flatMap(({ thick, top, x, y }) => {
+    ends: panels.flatMap(({ thick, top, high, x, y }) => {
       const ends = thick.flatMap(({ together }) => together.at(-1) ?? []);
       const places = keepApart(
         ends.map((check) => y(share(check)) - top),
         SMALL,
-        PLOT.height,
+        high,
       );
       return ends.map((check, index) => ({
         x: x(check.day) + 7,
@@ -137,10 +150,12 @@ function wordsOf(panels: readonly Panel[], words: Words) {
     }),
     axes: [
       { x: -LEFT, y: -LEADING, text: words.ui['chart.germinated'] },
-      { x: 0, y: Math.ceil(panels.length / 2) * STEP + 6, text: dayTitle(counted, words) },
+      { x: 0, y: height + 6, text: dayTitle(counted, words) },
     ],
   };
 }
+
+const titleLines = (title: string) => fitText(title, PLOT + END, SMALL, 2);
 
 function dayTitle(counted: readonly { readonly day: number }[], words: Words): string {
   const [day, ...others] = [...new Set(counted.map((mark) => mark.day))];

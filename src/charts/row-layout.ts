@@ -31,15 +31,19 @@ export interface RowLine {
   readonly text: string;
 }
 
-const GAP = 16;
+/** Words and the distance between rows on a phone, and across the column of a sheet. */
+export const NARROW = { words: LABEL_WIDTH, between: 16 } as const;
+export const WIDE = { words: 380, between: 10 } as const;
+export type RowRoom = typeof NARROW | typeof WIDE;
+
 const ABOVE = 8; // between a hairline and the heading under it
-const LEFT = -LABEL_WIDTH - LABEL_GAP + 1; // a j reaches out to the left
 
 /**
  * Rows under one another, each as high as its words or its picture need, words in the left column. Charts with rows have
  * room for long labels at the width of a phone.
  */
-export function rowLayout(texts: readonly RowText[]) {
+export function rowLayout(texts: readonly RowText[], room: RowRoom = NARROW) {
+  const x = -room.words - LABEL_GAP + 1; // a j reaches out to the left
   const rows: Row[] = [];
   const headings: RowLine[] = [];
   const partings: { readonly x: number; readonly x2: number; readonly y: number }[] = [];
@@ -49,20 +53,20 @@ export function rowLayout(texts: readonly RowText[]) {
   for (const row of texts) {
     const heading = row.heading ? fitText(row.heading, WIDTH - RIGHT, TEXT, 2) : [];
     if (heading.length > 0) {
-      if (top > 0) partings.push({ x: LEFT, x2: PLOT_WIDTH + RIGHT, y: top });
+      if (top > 0) partings.push({ x, x2: PLOT_WIDTH + RIGHT, y: top });
       top += ABOVE;
-      headings.push(...heading.map((text, index) => ({ x: LEFT, y: top + (index + 0.5) * LEADING, text })));
+      headings.push(...heading.map((text, index) => ({ x, y: top + (index + 0.5) * LEADING, text })));
       top += heading.length * LEADING;
     }
-    const label = fitText(row.label, LABEL_WIDTH, TEXT);
-    const below = row.notes.flatMap((note) => fitText(note, LABEL_WIDTH, SMALL));
+    const label = fitText(row.label, room.words, TEXT);
+    const below = row.notes.flatMap((note) => fitText(note, room.words, SMALL));
     const words = (label.length + below.length) * LEADING;
-    const bottom = top + Math.max(words, row.picture) + GAP;
+    const bottom = top + Math.max(words, row.picture) + room.between;
     const middle = (top + bottom) / 2;
     const first = middle - words / 2 + LEADING / 2;
     rows.push({ top, bottom, middle });
-    labels.push(...label.map((text, index) => ({ x: LEFT, y: first + index * LEADING, text })));
-    notes.push(...below.map((text, index) => ({ x: LEFT, y: first + (label.length + index) * LEADING, text })));
+    labels.push(...label.map((text, index) => ({ x, y: first + index * LEADING, text })));
+    notes.push(...below.map((text, index) => ({ x, y: first + (label.length + index) * LEADING, text })));
     top = bottom;
   }
   return { rows, words: { headings, partings, labels, notes }, height: top };

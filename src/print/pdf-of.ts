@@ -13,10 +13,13 @@ export interface Pdf {
 }
 
 /** A document, or several settings of the same, from roomy to tight. */
-export type Settings = readonly [PrintDocument, ...PrintDocument[]];
+export type Settings = readonly PrintDocument[];
 
 /** What was set stays in Typst's memory for so many documents: trials share little but the page. */
 const KEPT_FOR = 3;
+
+/** Part of a page by which a setting must need less than one that did not fit. */
+const LESS = 0.01;
 
 let compiler: NodeCompiler | undefined;
 
@@ -24,8 +27,8 @@ let compiler: NodeCompiler | undefined;
  * Sets a document as PDF/UA-1: tagged, with our own faces and nobody else's. The same document gives the same
  * bytes on every machine.
  *
- * @param settings the first that by its estimate takes at most so many pages is set, and those after it until one does;
- *   none before it, as to set one takes most of the time that a PDF takes
+ * @param settings the first that by its estimate takes at most so many pages is set, where it takes more the next that
+ *   needs less, and so on; no others, as setting takes most of the time that a PDF takes
  * @param most so many pages, else the fewest
  * @throws {Error} where a document cannot be set, or would break PDF/UA-1
  */
@@ -34,12 +37,15 @@ export function pdfOf(settings: Settings, most = Infinity): Pdf {
     workspace: tmpdir(), // the template reads no file
     fontArgs: [{ fontBlobs: faces().map(({ bytes }) => bytes) }],
   });
-  const fits = settings.findIndex((document) => most === Infinity || pagesNeeded(document) <= most);
   let best: { readonly set: NodeTypstDocument; readonly title: string } | undefined;
-  for (const document of settings.slice(fits)) {
+  let bound = most;
+  for (const [index, document] of settings.entries()) {
+    const needed = most === Infinity ? 0 : pagesNeeded(document);
+    if (needed > bound && (best || index < settings.length - 1)) continue;
     const set = setDocument(compiler, document);
     if (!best || set.numOfPages < best.set.numOfPages) best = { set, title: document.title };
     if (set.numOfPages <= most) break;
+    bound = needed - LESS; // what needs as much would not fit either
   }
   if (!best) throw new RangeError('pdfOf needs a document, got none');
   const bytes = pdfBytes(compiler, best.set, best.title);

@@ -8,7 +8,13 @@ type Answer = TrustAnswer['answer'];
 
 /** What the questions of "How far to trust it" are answered from, without a word of any language. */
 export interface TrustFacts {
-  readonly separate: { readonly answer: Answer; readonly counts: readonly PairCount[]; readonly oneBatch: boolean };
+  readonly separate: {
+    readonly answer: Answer;
+    readonly counts: readonly PairCount[];
+    /** So many of every treatment of every lot, where that says as much as a long list. */
+    readonly each: number | null;
+    readonly oneBatch: boolean;
+  };
   readonly random: { readonly answer: Answer; readonly uneven: boolean };
   readonly blind: { readonly answer: Answer };
   /** Caveats that say what was not alike; distinct sowing dates. */
@@ -32,6 +38,9 @@ export interface PairCount {
   readonly lot: string;
   readonly sowings: readonly { readonly treatment: string; readonly count: number }[];
 }
+
+/** So many treatments, counted in each lot, are listed by name, each with its number. */
+const LISTED = 6;
 
 const UNLIKE: readonly CaveatId[] = [
   'unequal-soak',
@@ -82,7 +91,10 @@ function separate(trial: Trial, has: (id: CaveatId) => boolean): TrustFacts['sep
   const oneBatch = has('one-batch');
   const unsure = oneBatch || has('batch-unknown') || has('one-sowing');
   const answer = all === 0 ? 'not recorded' : few === all ? 'no' : few > 0 || unsure ? 'partly' : 'yes';
-  return { answer, counts, oneBatch };
+  const numbers = new Set(counts.flatMap(({ sowings }) => sowings.map(({ count }) => count)));
+  const each =
+    trial.treatments.length * trial.lots.length > LISTED && numbers.size === 1 ? ([...numbers][0] ?? null) : null;
+  return { answer, counts, each, oneBatch };
 }
 
 function alike(trial: Trial, { caveats }: Analysis): TrustFacts['alike'] {

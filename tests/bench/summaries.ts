@@ -10,8 +10,8 @@ import { publishedAnalysis } from '../../src/wording/published-analysis.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
 
 const LIMIT = { milliseconds: 60, megabytes: 300, summaries: 100 };
-/** Rounds of all trials before times are taken: so long Node still improves its code beside. */
-const WARMING = 2;
+/** Rounds of all trials before times are taken, as so long Node still improves its code beside, and in all. */
+const ROUNDS = { warming: 2, all: 11 };
 
 const { site, trials } = await readPublishable('content');
 const words = wordsFor(site.language);
@@ -28,14 +28,14 @@ const before = megabytes();
 // Every summary of the run differs from the one before and, by its address, from all others: nothing is set twice.
 let most = before;
 const taken = new Map<string, { readonly cpu: number; readonly clock: number }[]>();
-for (let number = 0; number < WARMING * abouts.length + LIMIT.summaries; number++) {
+for (let number = 0; number < ROUNDS.all * abouts.length; number++) {
   const about = abouts[number % abouts.length];
   if (!about) throw new Error('There is no trial to print.');
   const [start, used] = [performance.now(), process.cpuUsage()];
   await summaryPdf({ ...about, address: `${about.address}?${number}` });
   const { user, system } = process.cpuUsage(used);
   if (number < LIMIT.summaries) most = Math.max(most, megabytes());
-  if (number < WARMING * abouts.length) continue;
+  if (number < ROUNDS.warming * abouts.length) continue;
   const times = taken.get(about.trial.id) ?? [];
   taken.set(about.trial.id, [...times, { cpu: (user + system) / 1000, clock: performance.now() - start }]);
 }

@@ -3,6 +3,7 @@ import type { Comparison } from '../../src/analysis/analysis.ts';
 import { differences } from '../../src/charts/differences.ts';
 import { renderSvg } from '../../src/charts/render-svg.ts';
 import { invent, inventHeights } from './invented.ts';
+import { WIDE } from '../../src/charts/row-layout.ts';
 import { outline } from './outline.ts';
 import { words } from './plain-words.ts';
 import { readSvg } from './read-svg.ts';
@@ -197,4 +198,33 @@ test('marks stand left of zero where the treatment has less, right of it where m
   const [first, second] = drawn.filter(({ layer }) => layer === 'estimates');
   expect(first?.x).toBeLessThan(zero);
   expect(second?.x).toBeGreaterThan(zero);
+});
+
+test('on paper the notes of a row are one line; a lot that all rows share stands below', async () => {
+  const many = invent({
+    treatments: [
+      ['Dry', 0.5],
+      ['Soaked 6 h', 0.6],
+      ['Soaked 12 h', 0.9],
+    ],
+    lots: ['leek', 'onion'],
+  });
+  const together = many.result.comparisons
+    .filter(({ lot }) => lot === 'leek')
+    .map((comparison) => ({ ...comparison, lot: 'all', lots: ['leek', 'onion'] }));
+  const wide = (comparisons: readonly Comparison[]) =>
+    differences(many.trial, many.analysis, { ...many.result, comparisons }, words, WIDE);
+  expect(rows(wide(together), 'notes').map(({ text }) => text)).toEqual([
+    'different · +12.7 per 100 · +2.3 to +23.1',
+    'different · +42.3 per 100 · +31.9 to +52.7',
+  ]);
+  expect(wide(together).subtitle).toMatch(/^Together: 2 lots\. Mark: /);
+  const each = wide(many.result.comparisons);
+  expect(each.subtitle).toMatch(/^Mark: /);
+  expect(rows(each, 'notes').map(({ text }) => text)).toContainEqual(
+    expect.stringMatching(/^.*onion.* · different · /),
+  );
+  const { drawn, root } = readSvg(await renderSvg(each.spec, 'x'));
+  expect(root['width']).toBe('646');
+  expect(drawn.length).toBeGreaterThan(10);
 });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { germinationCurves } from '../../src/charts/germination-curves.ts';
 import { renderSvg } from '../../src/charts/render-svg.ts';
 import { invent } from './invented.ts';
+import { WIDE } from '../../src/charts/row-layout.ts';
 import { outline } from './outline.ts';
 import { words } from './plain-words.ts';
 import { readSvg } from './read-svg.ts';
@@ -191,4 +192,18 @@ test('more than six treatments get a plot each with the control in it', async ()
   expect(
     drawn.filter(({ layer, attributes }) => layer === 'checks' && attributes['stroke'] === 'currentColor'),
   ).toHaveLength(6 * 6);
+});
+
+test('on paper four small plots stand abreast, and as low as their titles allow', async () => {
+  const plots = (labels: readonly string[]) =>
+    invent({ treatments: labels.map((label, i) => [label, 0.3 + i / 20]), trays: 2 });
+  const wide = ({ trial, analysis, result }: typeof two) =>
+    germinationCurves(trial, analysis, result, 'leek', words, null, WIDE).spec;
+  const nine = plots(['Dry', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'H']);
+  const titles = wide(nine).datasets?.['titles'] as { readonly x: number; readonly y: number }[];
+  expect(new Set(titles.map(({ x }) => x)).size).toBe(4);
+  expect(new Set(titles.map(({ y }) => y)).size).toBe(2);
+  const long = plots(['Dry', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'Soaked overnight in rain water and dried']);
+  const heightOf = async (spec: ReturnType<typeof wide>) => Number(readSvg(await renderSvg(spec, 'x')).root['height']);
+  expect(await heightOf(wide(nine))).toBe((await heightOf(wide(long))) - 2 * 17);
 });

@@ -1,76 +1,112 @@
 import type { Result } from '../../analysis/analysis.ts';
-import { groupsTable } from '../../wording/tables/groups-table.ts';
+import { chartTitle } from '../../charts/chart-title.ts';
 import type { TextTable } from '../../wording/tables/numbers-table.ts';
 import type { Block, Table } from '../document.ts';
 import type { About } from './about.ts';
+import { comparisonsTable } from './comparisons-table.ts';
+import { columnShares } from './column-shares.ts';
+import { groupTables } from './group-tables.ts';
+import type { Room } from './summary-document.ts';
+import { togetherTable } from './together-table.ts';
 
-/** Per lot of the primary outcome what came of each treatment, then every comparison of every outcome. */
-export function numbers(about: About): Block[] {
+/** More comparisons than these stand in the rows of their treatments, which would else be named twice. */
+const MOST_APART = 6;
+
+export interface Numbers {
+  readonly blocks: readonly Block[];
+  /** True where a table needs the width of the sheet. */
+  readonly broad: boolean;
+  /** True where they have every comparison of the primary outcome. */
+  readonly complete: boolean;
+  /** What only the report has, in words. */
+  readonly leftOut: readonly string[];
+}
+
+/**
+ * Per lot of the primary outcome what came of each treatment, then every comparison of every outcome. Where there is
+ * no room for that, the numbers of other outcomes are left to the report, and rows beyond `room.rows`.
+ */
+export function numbers(about: About): (room: Room) => Numbers {
   const { trial, analysis, words } = about;
   const { ui } = words;
   const primary = analysis.results.find((result) => result.primary) ?? analysis.results[0];
-  if (!primary) return [];
+  if (!primary) return () => ({ blocks: [], broad: false, complete: true, leftOut: [] });
   const title = words.outcomeTitle(trial, primary);
-  return [
-    { kind: 'heading', level: 2, text: ui['print.numbers'] },
-    ...groupTables(about, primary).map((table) => tableOf(table, title)),
-    tableOf(comparisonsTable(about, analysis.results), ui['print.comparisons']),
-  ];
-}
-
-/** The page's tables of one outcome: lots whose tables have the same columns stand in one, the lot in front. */
-function groupTables({ trial, words }: About, result: Result): TextTable[] {
-  const lots = [...new Set(result.groups.map(({ lot }) => lot))];
-  const tables = lots.map((lot) => ({ lot, ...groupsTable(words, trial, result, lot) }));
-  if (tables.length === 1) return tables;
-  return [...Map.groupBy(tables, ({ head }) => head.join('\n')).values()].map((alike) => ({
-    head: [words.ui['table.lot'], ...(alike[0]?.head ?? [])],
-    rows: alike.flatMap(({ lot, rows }) => rows.map((row) => [words.lotName(trial, lot), ...row])),
+  const others = analysis.results.filter((result) => result !== primary);
+  const { inRows, apart } = divided(primary);
+  const tablesOf = (results: readonly Result[]): Captioned[] => {
+    const compared = results.map((result) => ({
+      result,
+      comparisons: result === primary ? apart : result.comparisons,
+    }));
+    const together = inRows.length > 0 ? togetherTable(about, primary, apart) : { head: [], rows: [] };
+    return [
+      { caption: `${title}, ${ui['print.lotsTogether']}`, ...together },
+      ...groupTables(about, primary, inRows).map((table) => ({ caption: title, ...table })),
+      {
+        caption: ui[inRows.length > 0 ? 'print.otherComparisons' : 'print.comparisons'],
+        ...comparisonsTable(
+          about,
+          inRows.length > 0 ? compared.filter(({ result }) => result !== primary) : compared,
+          analysis.results.length > 1,
+        ),
+      },
+    ];
+  };
+  const inWords = others.map((result): Block => ({
+    kind: 'text',
+    style: 'label',
+    text: `${chartTitle(trial, analysis, result, result.comparisons, words)}.`,
   }));
-}
+  const all = tablesOf(analysis.results).map(tableBlock);
+  let primaryOnly = others.length > 0 ? undefined : all; // few summaries need it
 
-/** A row a comparison: what the sentences say, in columns. */
-function comparisonsTable({ trial, words }: About, results: readonly Result[]): TextTable {
-  const { ui } = words;
-  const several = results.length > 1;
-  const rows = results.flatMap((result) =>
-    result.comparisons.map((comparison) => {
-      const { interval, estimate } = comparison;
-      return [
-        ...(several ? [words.outcomeTitle(trial, result)] : []),
-        words.comparisonName(trial, comparison),
-        interval?.method === 'welch-bracket' ? ui['table.notKnown'] : words.difference(estimate, result),
-        interval && interval.lower !== null && interval.upper !== null
-          ? words.range(interval.lower, interval.upper, result.measure, comparison.unit)
-          : ui['table.none'],
-        words.verdict(result, comparison).words,
-      ];
-    }),
-  );
-  return {
-    head: [
-      ...(several ? [ui['table.outcome']] : []),
-      ui['table.comparison'],
-      ui['table.difference'],
-      ui['table.interval'],
-      ui['table.finding'],
-    ],
-    rows,
+  return (room) => {
+    if (!room.others) primaryOnly ??= tablesOf([primary]).map(tableBlock);
+    const { shown, left } = firstRows(primaryOnly && !room.others ? primaryOnly : all, room.rows);
+    return {
+      blocks: [{ kind: 'heading', level: 2, text: ui['print.numbers'] }, ...shown, ...(room.others ? [] : inWords)],
+      broad: inRows.length > 0,
+      complete: left === 0,
+      leftOut: [
+        ...(left > 0 ? [words.say('print.restRows', { rows: words.number(left) })] : []),
+        ...(room.others || others.length === 0 ? [] : [ui['print.restOutcomes']]),
+      ],
+    };
   };
 }
 
-function tableOf({ head, rows }: TextTable, caption: string): Table {
+/** Comparisons in the rows of their treatments, and those apart: of lots together, or all where there are few. */
+function divided({ measure, comparisons }: Result) {
+  if (comparisons.length <= MOST_APART || measure === 'storage') return { inRows: [], apart: comparisons };
   return {
-    kind: 'table',
-    caption,
-    head,
-    rows,
-    widths: head.map((title, index) => ({ share: shareOf([title, ...rows.map((row) => row[index] ?? '')]) })),
-    figures: [],
-    rules: 'lines',
-    rowHeight: 0,
+    inRows: comparisons.filter(({ lot }) => lot !== 'all'),
+    apart: comparisons.filter(({ lot }) => lot === 'all'),
   };
 }
 
-/** A column gets room by its longest cell, within reason. */
-const shareOf = (cells: readonly string[]) => Math.min(44, Math.max(9, ...cells.map(({ length }) => length)));
+type Captioned = TextTable & { readonly caption: string };
+
+/** So many rows of some tables, and how many are left. */
+function firstRows(tables: readonly Table[], most: number) {
+  let room = most;
+  let left = 0;
+  const shown = tables.flatMap((table) => {
+    const rows = table.rows.slice(0, Math.max(0, room));
+    room -= rows.length;
+    left += table.rows.length - rows.length;
+    return rows.length > 0 ? [{ ...table, rows }] : [];
+  });
+  return { shown, left };
+}
+
+const tableBlock = ({ caption, head, rows }: Captioned): Table => ({
+  kind: 'table',
+  caption,
+  head,
+  rows,
+  widths: columnShares(head, rows).map((share) => ({ share })),
+  figures: [],
+  rules: 'lines',
+  rowHeight: 0,
+});

@@ -1,38 +1,60 @@
 import { differences } from '../../charts/differences.ts';
+import { WIDTH } from '../../charts/chart-theme.ts';
 import type { Chart } from '../../charts/chart.ts';
 import { germinationCurves } from '../../charts/germination-curves.ts';
 import { renderSvg } from '../../charts/render-svg.ts';
+import { WIDE } from '../../charts/row-layout.ts';
 import { survival } from '../../charts/survival.ts';
 import { trait } from '../../charts/trait.ts';
 import { units } from '../../charts/units.ts';
 import type { Result } from '../../analysis/analysis.ts';
 import type { About } from './about.ts';
 
+/** Of more comparisons than these only those of lots together are drawn, where there are any. */
+const MANY = 8;
+/** More differences than these are no longer compared by eye. */
+const MOST_ROWS = 16;
+
 /** A chart, drawn for paper, under the name of its picture. */
 export interface DrawnChart {
   readonly name: string;
   readonly chart: Chart;
   readonly svg: string;
+  /** True for a drawing that needs the width of the sheet. */
+  readonly broad: boolean;
 }
 
 export interface SummaryCharts {
   readonly differences: readonly DrawnChart[];
   /** A lot each: how the seed came up, or what was measured. */
   readonly courses: readonly DrawnChart[];
+  /** True where there are too many differences for a chart. */
+  readonly undrawn: boolean;
 }
 
 /** The charts of the primary outcome. */
 export async function summaryCharts(about: About): Promise<SummaryCharts> {
   const { trial, analysis, words } = about;
   const result = analysis.results.find((found) => found.primary) ?? analysis.results[0];
-  if (!result) return { differences: [], courses: [] };
-  const compared = result.comparisons.some(({ estimate }) => estimate !== null);
+  if (!result) return { differences: [], courses: [], undrawn: false };
+  const drawnDifferences = fewEnough(result);
+  const compared = drawnDifferences.comparisons.some(({ estimate }) => estimate !== null);
   const lots = [...new Set(result.groups.map(({ lot }) => lot))];
   const courses = lots.map((lot) => courseOf(about, result, lot));
   return {
-    differences: compared ? [await drawn('differences', differences(trial, analysis, result, words))] : [],
+    differences: compared
+      ? [await drawn('differences', differences(trial, analysis, drawnDifferences, words, WIDE))]
+      : [],
     courses: await Promise.all(courses.map((chart, index) => drawn(`course-${index + 1}`, chart))),
+    undrawn: drawnDifferences.comparisons.length < result.comparisons.length,
   };
+}
+
+/** Of many comparisons a chart shows those of lots together; of very many without such none: the table has them. */
+function fewEnough(result: Result): Result {
+  const together = result.comparisons.filter(({ lot }) => lot === 'all');
+  const shown = together.length > 0 && result.comparisons.length > MANY ? together : result.comparisons;
+  return { ...result, comparisons: shown.length <= MOST_ROWS ? shown : [] };
 }
 
 /** Day by day where seeds were counted once; else, as in a storage series, every tray or plant. */
@@ -41,10 +63,11 @@ function courseOf({ trial, analysis, words }: About, result: Result, lot: string
   if (result.measure === 'storage') return survival(trial, analysis, result, lot, words);
   if (result.measure === 'trait') return trait(trial, analysis, result, lot, words);
   if (result.measure === 'moisture' || tests.length > 1) return units(trial, analysis, result, lot, words);
-  return germinationCurves(trial, analysis, result, lot, words, tests[0] ?? null);
+  return germinationCurves(trial, analysis, result, lot, words, tests[0] ?? null, WIDE);
 }
 
 async function drawn(name: string, chart: Chart): Promise<DrawnChart> {
   const svg = await renderSvg(chart.spec, name, '#fff');
-  return { name, chart, svg: svg.replace('<svg ', '<svg color="#1d2427" ') };
+  const width = Number(/width="([\d.]+)"/.exec(svg)?.[1]);
+  return { name, chart, svg: svg.replace('<svg ', '<svg color="#1d2427" '), broad: width > 1.5 * WIDTH };
 }

@@ -18,6 +18,12 @@ export interface Room {
   readonly tallest: number;
   /** Caveats by name only, three charts in a row, tables beside a single chart. */
   readonly packed: boolean;
+  /** Comparisons of the outcomes that the answer is not about. */
+  readonly others: boolean;
+  /** Charts of each lot. */
+  readonly courses: boolean;
+  /** Most rows of numbers. */
+  readonly rows: number;
 }
 
 /**

@@ -54,7 +54,7 @@ export const blocksTemplate = String.raw`
   if b.caption == none { block(above: gap, below: gap, body) }
   else {
     show figure: set block(breakable: true)
-    show figure.caption: it => block(below: .2em, par(small(weight: 700, it.body)))
+    show figure.caption: it => block(below: .2em, sticky: true, par(small(weight: 700, it.body)))
     figure(body, kind: table, supplement: none, numbering: none, caption: figure.caption(position: top, b.caption))
   }
 }

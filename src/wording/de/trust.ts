@@ -76,7 +76,11 @@ const ANSWERS: Readonly<Record<TrustAnswer['answer'], string>> = {
   'not recorded': 'nicht aufgezeichnet',
 };
 
-function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatch }: TrustFacts['separate']): string {
+function separate(
+  trial: Trial,
+  { results }: Analysis,
+  { answer, counts, each: ofEach, oneBatch }: TrustFacts['separate'],
+): string {
   const noun = unitNoun(trial, 'sowing');
   if (answer === 'not recorded') {
     const sown = trial.sowings.length;
@@ -95,7 +99,9 @@ function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatc
     .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all')
     .map((comparison) => unitsOfEach(trial, comparison));
   const batches = inBatches.length === 0 ? '' : ` Für sich behandelt wurden: ${list([...new Set(inBatches)])}.`;
-  return `${sentence(each.join('; '))}.${batches}${batch}`;
+  const inLots = counts.length > 1 ? ` in jeder der ${counted(counts.length, 'lot')}` : '';
+  const ofAll = `${counted(ofEach ?? 0, noun)} von jeder der ${counted(trial.treatments.length, 'treatment')}${inLots}`;
+  return `${sentence(ofEach === null ? each.join('; ') : ofAll)}.${batches}${batch}`;
 }
 
 function random(trial: Trial, { uneven }: TrustFacts['random']): string {

@@ -41,7 +41,11 @@ export function trust(trial: Trial, analysis: Analysis, repeatedBy: readonly str
   ];
 }
 
-function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatch }: TrustFacts['separate']): string {
+function separate(
+  trial: Trial,
+  { results }: Analysis,
+  { answer, counts, each: ofEach, oneBatch }: TrustFacts['separate'],
+): string {
   if (answer === 'not recorded') {
     const sown = trial.sowings.length;
     if (sown === 0) return 'No sowing is recorded yet.';
@@ -59,7 +63,9 @@ function separate(trial: Trial, { results }: Analysis, { answer, counts, oneBatc
     .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all')
     .map((comparison) => unitsOfEach(trial, comparison));
   const batches = inBatches.length === 0 ? '' : ` What was treated separately: ${list([...new Set(inBatches)])}.`;
-  return `${sentence(each.join('; '))}.${batches}${batch}`;
+  const inLots = counts.length > 1 ? ` in each of ${counted(counts.length, 'lot')}` : '';
+  const ofAll = `${counted(ofEach ?? 0, unitWord(trial, 'sowing'))} of each of ${counted(trial.treatments.length, 'treatment')}${inLots}`;
+  return `${sentence(ofEach === null ? each.join('; ') : ofAll)}.${batches}${batch}`;
 }
 
 function random(trial: Trial, { uneven }: TrustFacts['random']): string {

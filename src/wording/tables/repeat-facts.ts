@@ -38,8 +38,29 @@ function lotFact(words: Words, trial: Trial, id: string): string {
   return [words.lotName(trial, id), lot?.species, lot?.supplier, harvested].filter(Boolean).join(', ');
 }
 
-/** "Sealed jar: 4 sowings of 50 seeds": a line a lot and treatment; without treatments while those are kept apart. */
+/** So many treatments, counted in each lot, are listed by name, each with its sowings. */
+const LISTED = 6;
+
+/**
+ * "Sealed jar: 4 sowings of 50 seeds": a line a lot and treatment; without treatments while those are kept apart. Many
+ * treatments that all have as many share one line.
+ */
 function howMany(words: Words, trial: Trial): readonly string[] {
+  const groups = sowingsOfEach(words, trial);
+  const [first] = groups;
+  const alike = groups.length === trial.lots.length * trial.treatments.length && groups.every(({ text }) => text === first?.text); // prettier-ignore
+  if (first && alike && groups.length > LISTED) {
+    const numbers = {
+      sowings: first.text,
+      treatments: words.counted(trial.treatments.length, 'treatment'),
+      lots: words.counted(trial.lots.length, 'lot'),
+    };
+    return [words.say(trial.lots.length > 1 ? 'repeat.ofEachInLots' : 'repeat.ofEach', numbers)];
+  }
+  return groups.map(({ names, text }) => [names, text].filter(Boolean).join(': '));
+}
+
+function sowingsOfEach(words: Words, trial: Trial): { readonly names: string; readonly text: string }[] {
   return trial.lots.flatMap((lot) =>
     [...trial.treatments.map(({ id }) => id), null].flatMap((treatment) => {
       const sowings = trial.sowings.filter((sowing) => sowing.lot === lot.id && sowing.treatment === treatment);
@@ -53,7 +74,7 @@ function howMany(words: Words, trial: Trial): readonly string[] {
         sowings: words.counted(sowings.length, 'sowing'),
         seeds: words.list(seeds.sort((a, b) => a - b).map((number) => words.number(number))),
       });
-      return [[names.join(', '), text].filter(Boolean).join(': ')];
+      return [{ names: names.join(', '), text }];
     }),
   );
 }

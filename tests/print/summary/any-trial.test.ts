@@ -1,25 +1,49 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { summaryPdf } from '../../../src/print/summary/summary-pdf.ts';
 import { DEFAULT_SITE } from '../../../src/trial/read-site.ts';
-import type { Trial } from '../../../src/trial/trial.ts';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { invent, type Invention } from '../../charts/invented.ts';
+import { makeOutcome } from '../../support/make-trial.ts';
 import { readPdf } from '../../support/read-pdf.ts';
 
 const words = wordsFor('en');
 const site = { ...DEFAULT_SITE, name: 'Seed Bench', base: 'https://example.org', licence: 'CC-BY-4.0' };
 
-async function summaryOf(invention: Invention, paper: 'a4' | 'letter' = 'letter') {
+async function summaryOf(invention: Invention, paper: 'a4' | 'letter' = 'letter', said = words) {
   const { trial } = invent({ trays: 4, ...invention });
-  return summaryOfTrial(trial, paper);
+  const analysis = publishedAnalysis(trial, said);
+  const address = `https://example.org/trials/${trial.id}/`;
+  const pdf = await summaryPdf({ trial, analysis, site: { ...site, paper }, words: said, address });
+  return { trial, analysis, ...(await readPdf(pdf.bytes)), bytes: Buffer.from(pdf.bytes).toString('latin1') };
 }
 
-async function summaryOfTrial(trial: Trial, paper: 'a4' | 'letter' = 'letter') {
-  const analysis = publishedAnalysis(trial, words);
-  const address = `https://example.org/trials/${trial.id}/`;
-  const pdf = await summaryPdf({ trial, analysis, site: { ...site, paper }, words, address });
-  return { trial, ...(await readPdf(pdf.bytes)), bytes: Buffer.from(pdf.bytes).toString('latin1') };
+const LONG = 'soaked overnight in rain water at 20 °C and then rinsed and dried twice';
+
+/** Three outcomes, the last a leaf measured on five plants of each sowing. */
+function manyOutcomes(treatments: Invention['treatments'], lots: readonly string[]): Invention {
+  const { trial } = invent({ treatments, lots, trays: 4 });
+  return {
+    treatments,
+    lots,
+    parts: {
+      outcomes: [
+        makeOutcome({ matters: 10 }),
+        makeOutcome({ id: 'speed', measure: 't50', day: null, matters: 1, primary: false }),
+        makeOutcome({ id: 'leaf', measure: 'trait', column: 'leaf_length', primary: false }),
+      ],
+      traits: [{ column: 'leaf_length', unit: 'mm' }],
+      measurements: trial.sowings.flatMap(({ id }, at) =>
+        [1, 2, 3, 4, 5].map((plant) => ({
+          sowing: id,
+          day: 14,
+          plant: String(plant),
+          values: { leaf_length: 30 + ((at * 7 + plant * 5) % 13) },
+          line: 2,
+        })),
+      ),
+    },
+  };
 }
 
 const named = (count: number): Invention['treatments'] =>
@@ -31,11 +55,62 @@ test.each([1, 2, 3, 4, 5, 6])('%d treatments take two pages', async (count) => {
   for (const [label] of named(count)) expect(text).toContain(`${label} 4 trays`);
 });
 
-test.each([7, 12])('%d treatments lose none of their numbers', async (count) => {
-  const { pages, text } = await summaryOf({ treatments: named(count) });
-  expect(pages.length).toBeLessThanOrEqual(3);
-  for (const [label] of named(count)) expect(text).toContain(`${label} 4 trays`);
-  for (const [label] of named(count).slice(1)) expect(text).toContain(`${label} against Way 1`);
+describe.each(['a4', 'letter'] as const)('on %s', (paper) => {
+  test.each([7, 9, 12])('%d treatments take two pages and lose none of their numbers', async (count) => {
+    const { trial, analysis, pages, text, alternatives } = await summaryOf({ treatments: named(count) }, paper);
+    expect(pages).toHaveLength(2);
+    const [result] = analysis.results;
+    for (const [label] of named(count)) expect(text).toContain(`${label} 4 trays`);
+    for (const comparison of result!.comparisons) {
+      expect(text).toContain(words.difference(comparison.estimate, result!));
+      const { lower, upper } = comparison.interval!;
+      expect(text).toContain(words.range(lower!, upper!, 'germination', comparison.unit));
+      if (count > 7) expect(text).not.toContain(words.comparisonName(trial, result!.comparisons.at(-1)!));
+    }
+    expect(alternatives).toHaveLength(3); // differences, curves, QR code
+    expect(text).not.toContain('There was no room here');
+  });
+
+  test('12 long labels take two pages; the curves stand in the report, and it says so', async () => {
+    const treatments = named(12).map(([label, share]): [string, number] => [`${label} ${LONG}`, share]);
+    const { pages, text, alternatives } = await summaryOf({ treatments }, paper);
+    expect(pages).toHaveLength(2);
+    for (const [label] of treatments) expect(text).toContain(label);
+    expect(text.replaceAll(' ', '')).toContain('4trays180of200'); // the last row
+    expect(alternatives).toHaveLength(2); // differences, QR code
+    expect(alternatives[0]).toContain(`Way 12 ${LONG}`);
+    expect(text).toContain('There was no room here for further charts: see the full report, https://example.org/trials/test/'); // prettier-ignore
+  });
+
+  test('12 treatments of 3 lots with 3 outcomes take two pages, lots together first, and say what is left out', async () => {
+    const { pages, text, analysis } = await summaryOf(manyOutcomes(named(12), ['leek', 'onion', 'chard']), paper);
+    expect(pages).toHaveLength(2);
+    expect(analysis.results).toHaveLength(3);
+    expect(text).toContain('Came up by day 14, lots together Treatment Difference from the control');
+    for (const [label] of named(12)) expect(text).toContain(label);
+    expect(text).toMatch(/comparisons more: see “The numbers” and the full report\./);
+    expect(text).toMatch(/There was no room here for \d+ more rows of numbers, the numbers of the other outcomes and further charts: see the full report/); // prettier-ignore
+    expect(text).toMatch(/Leaf length on day 14\. \d+ of \d+: not settled/);
+  });
+
+  test('3 treatments of 8 lots keep all their numbers', async () => {
+    const lots = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
+    const { pages, text } = await summaryOf({ treatments: named(3), lots }, paper);
+    expect(pages).toHaveLength(2);
+    for (const lot of lots) expect(text).toContain(`Leek (${lot}) Way 3 4 trays`);
+    expect(text).toContain('4 trays of each of 3 treatments in each of 8 lots');
+    expect(text).toContain('4 sowings of 50 seeds for each of 3 treatments in each of 8 lots');
+  });
+});
+
+test('the longest labels of the most lots still take two pages, in German too', async () => {
+  const treatments = named(12).map(([label, share]): [string, number] => [`${label} ${LONG}`, share]);
+  for (const language of ['en', 'de']) {
+    const invention = manyOutcomes(treatments, ['leek', 'onion', 'chard']);
+    const { pages, text } = await summaryOf(invention, 'letter', wordsFor(language));
+    expect(pages).toHaveLength(2);
+    for (const [label] of treatments) expect(text).toContain(label);
+  }
 });
 
 test('200 sowings take two pages', async () => {

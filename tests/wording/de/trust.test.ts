@@ -3,7 +3,7 @@ import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { makePlan } from '../../support/make-plan.ts';
-import { germinationTrial, makeOutcome, makeSowing } from '../../support/make-trial.ts';
+import { germinationTrial, makeOutcome, makeSowing, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('de');
 const counts = {
@@ -129,4 +129,14 @@ test('a growing trial says that nothing is compared yet', () => {
     '2 Schalen; was was ist, bleibt bis zur letzten Auszählung getrennt verwahrt.',
   );
   expect(answer('all-shown', growing)).toMatchObject({ answer: 'no', detail: 'Noch ist nichts verglichen.' });
+});
+
+const WAYS = ['a', 'b', 'c', 'd', 'e', 'f', 'g'];
+const seven = germinationTrial(Object.fromEntries(WAYS.map((way) => [way, counts.jar])), {
+  ...six,
+  treatments: WAYS.map((way, at) => makeTreatment(way, { control: at === 0 })),
+});
+
+test('viele Behandlungen mit je gleich vielen Schalen werden nicht aufgezählt', () => {
+  expect(answer('separate', seven)?.detail).toBe('2 Schalen von jeder der 7 Behandlungen.');
 });

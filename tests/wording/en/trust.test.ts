@@ -3,7 +3,7 @@ import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
 import { makePlan } from '../../support/make-plan.ts';
-import { germinationTrial, makeOutcome, makeSowing } from '../../support/make-trial.ts';
+import { germinationTrial, makeOutcome, makeSowing, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('en');
 const counts = {
@@ -127,4 +127,16 @@ test('a growing trial says that nothing is compared yet', () => {
   const growing = { ...germinationTrial({}, { status: 'growing' }), sowings };
   expect(answer('separate', growing)?.detail).toBe('2 trays; which is which is kept apart until the last count.');
   expect(answer('all-shown', growing)).toMatchObject({ answer: 'no', detail: 'Nothing has been compared yet.' });
+});
+
+const WAYS = ['a', 'b', 'c', 'd', 'e', 'f', 'g'];
+const seven = germinationTrial(Object.fromEntries(WAYS.map((way) => [way, counts.jar])), {
+  ...six,
+  treatments: WAYS.map((way, at) => makeTreatment(way, { control: at === 0 })),
+});
+
+test('many treatments of as many trays each are not listed by name', () => {
+  expect(answer('separate', seven)?.detail).toBe('2 trays of each of 7 treatments.');
+  const other = { ...seven, sowings: seven.sowings.slice(1) };
+  expect(answer('separate', other)?.detail).toContain('2 b trays, 2 c trays');
 });

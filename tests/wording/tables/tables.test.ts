@@ -151,3 +151,15 @@ test('several lots stand in one table, named first; one lot is not named', () =>
   const blind = countsTable(words, two, false);
   expect(blind.head.slice(0, blind.names)).toEqual(['Lot', 'Sowing']);
 });
+
+test('many treatments with as many sowings each are told in one line, others by name', () => {
+  const ways = ['a', 'b', 'c', 'd', 'e', 'f', 'g'];
+  const many = germinationTrial(Object.fromEntries(ways.map((way) => [way, [[40, 50]] as const])), {
+    treatments: ways.map((way) => makeTreatment(way)),
+  });
+  const howMany = (of: typeof many, language = 'en') =>
+    repeatFacts(wordsFor(language), of).find(({ name }) => /^(How many|Wie viele)/.test(name))?.values;
+  expect(howMany(many)).toEqual(['1 sowing of 50 seeds for each of 7 treatments']);
+  expect(howMany(many, 'de')).toEqual(['1 Aussaat mit 50 Samen für jede der 7 Behandlungen']);
+  expect(howMany({ ...many, sowings: many.sowings.slice(1) })).toHaveLength(6);
+});

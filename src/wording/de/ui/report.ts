@@ -86,6 +86,8 @@ export const report = {
   'repeat.container': 'Eine Aussaat ist',
   'repeat.howMany': 'Wie viele',
   'repeat.sowings': '{sowings} mit {seeds} Samen',
+  'repeat.ofEach': '{sowings} für jede der {treatments}',
+  'repeat.ofEachInLots': '{sowings} für jede der {treatments} in jeder der {lots}',
   'repeat.soak': '{hours} h eingeweicht',
   'repeat.assignment': 'Welcher Platz für welche Behandlung',
   'repeat.treated': 'Wie die Behandlung gegeben wurde',

@@ -83,6 +83,8 @@ export const report = {
   'repeat.container': 'One sowing is',
   'repeat.howMany': 'How many',
   'repeat.sowings': '{sowings} of {seeds} seeds',
+  'repeat.ofEach': '{sowings} for each of {treatments}',
+  'repeat.ofEachInLots': '{sowings} for each of {treatments} in each of {lots}',
   'repeat.soak': 'soaked for {hours} h',
   'repeat.assignment': 'Which place for which treatment',
   'repeat.treated': 'How the treatment was given',
