@@ -19,8 +19,8 @@ const BELOW = 30; // room for the days, and free room above the next title
 const PLOT = (WIDTH - LEFT - BETWEEN) / 2 - END; // width of one plot, of which two stand abreast on a phone
 
 /** Plots abreast, and the height of one: on a phone, and across a sheet of paper. */
-const ON_PHONE = { abreast: 2, high: 100 } as const;
-const ON_SHEET = { abreast: 4, high: 76 } as const;
+const ON_PHONE = { most: 2, high: 100 } as const;
+const ON_SHEET = { most: 4, high: 76 } as const;
 
 /** What one small plot shows. */
 export interface PanelContent {
@@ -46,7 +46,7 @@ interface Panel extends PanelContent {
  * Small plots side by side, all to one scale: one for each lot, or for each treatment with the control in it.
  *
  * @param explained courses whose lines the key shows, one a treatment
- * @param room `WIDE` for paper, where four stand abreast
+ * @param room `WIDE` for paper, where up to four stand abreast
  */
 export function germinationPanels(
   trial: Trial,
@@ -55,7 +55,8 @@ export function germinationPanels(
   words: Words,
   room: RowRoom = NARROW,
 ): TopLevelSpec {
-  const { abreast, high } = room === WIDE ? ON_SHEET : ON_PHONE;
+  const { most, high } = room === WIDE ? ON_SHEET : ON_PHONE;
+  const abreast = Math.max(2, Math.min(most, contents.length));
   const width = LEFT + abreast * (PLOT + END) + (abreast - 1) * BETWEEN;
   const above = Math.max(...contents.map(({ title }) => titleLines(title).length)) * LEADING + 6;
   const step = above + high + BELOW;

@@ -7,6 +7,7 @@ import { checkCount } from './check-count.ts';
 import { courseValues } from './course-values.ts';
 import { checkDays, germinationCourses, type Course } from './germination-course.ts';
 import { germinationPanels } from './germination-panels.ts';
+import { NARROW, type RowRoom } from './row-layout.ts';
 import { shareText } from './step-line.ts';
 
 /** More shares than this no title holds. */
@@ -21,6 +22,8 @@ interface LotCourses {
 /**
  * Cumulative germination of several lots, a small plot each side by side, drawn as `germinationCurves` draws one. The
  * table holds the thick lines; what each sowing counted stands in the table of all counts (`countsTable`).
+ *
+ * @param room `WIDE` for paper, where more small plots stand abreast
  */
 export function lotCurves(
   trial: Trial,
@@ -28,6 +31,7 @@ export function lotCurves(
   result: Result,
   lots: readonly string[],
   words: Words,
+  room: RowRoom = NARROW,
 ): Chart {
   const all = lots.map((lot): LotCourses => {
     const stored = result.groups.find((group) => group.lot === lot)?.stored ?? null;
@@ -71,7 +75,7 @@ export function lotCurves(
     }),
     table: tableOf(trial, all, words),
     further: 'counts',
-    spec: germinationPanels(trial, contents, explained, words),
+    spec: germinationPanels(trial, contents, explained, words, room),
   };
 }
 

@@ -17,6 +17,9 @@ import { trust } from './trust.ts';
 /** Width of the column in which a chart of differences stands on the narrower paper, mm. */
 const COLUMN = SIZES.sheet.a4[0] - 2 * SIZES.margin.x - SIZES.beside - SIZES.gutter;
 
+/** A chart may be drawn a little smaller to stand in that column. */
+const ALMOST = 1.1;
+
 /**
  * What a compared trial says. What limits a sentence stands beside it: the caveats beside the answer, what the trial
  * cannot tell beside the chart; under the caveats where charts of several lots, or tables, need that width.
@@ -44,8 +47,9 @@ export function comparedBlocks(about: About, charts: SummaryCharts): (room: Room
     const differences = charts.differences.filter(({ svg }) => shapeOf(svg) * COLUMN <= room.tallest);
     const courses = room.courses ? charts.courses : [];
     const [only, ...more] = courses;
-    const single = only && more.length === 0 && !only.broad ? figureOf(only, room, room.chart) : null;
-    const margin = room.packed || !single ? 'answer' : 'chart';
+    const single = only && more.length === 0 ? figureOf(only, room, only.broad ?? room.chart) : null;
+    const isNarrow = single !== null && (single.width ?? 0) <= COLUMN * ALMOST;
+    const margin = room.packed || !isNarrow ? 'answer' : 'chart';
     const { blocks, broad, complete, leftOut } = counted(room);
     const fewer = charts.undrawn || differences.length + courses.length < charts.differences.length + charts.courses.length; // prettier-ignore
     const tables = [...blocks, ...elsewhere(about, [...leftOut, ...(fewer ? [ui['print.restCharts']] : [])])];
@@ -59,7 +63,7 @@ export function comparedBlocks(about: About, charts: SummaryCharts): (room: Room
       ...done,
       ...(margin === 'chart' && single
         ? [{ kind: 'spread', main: [results, single], beside: cannotTell } as const, ...tables]
-        : single && !broad
+        : single && !only?.broad && !broad
           ? [results, { kind: 'columns', first: room.chart, columns: [[single], tables] } as const]
           : [...(only ? [results] : []), ...(single ? [single] : inRows(courses, room)), ...tables]),
       ...last,

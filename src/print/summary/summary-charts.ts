@@ -2,14 +2,19 @@ import { differences } from '../../charts/differences.ts';
 import { WIDTH } from '../../charts/chart-theme.ts';
 import type { Chart } from '../../charts/chart.ts';
 import { germinationCurves } from '../../charts/germination-curves.ts';
+import { lotCurves } from '../../charts/lot-curves.ts';
 import { renderSvg } from '../../charts/render-svg.ts';
 import { WIDE } from '../../charts/row-layout.ts';
 import { survival } from '../../charts/survival.ts';
 import { trait } from '../../charts/trait.ts';
 import { units } from '../../charts/units.ts';
-import type { Result } from '../../analysis/analysis.ts';
+import type { Group, Result } from '../../analysis/analysis.ts';
 import type { About } from './about.ts';
 
+/** Unit of a broad drawing, mm: its letters are of the size of small print. */
+const UNIT = 0.21;
+/** As many treatments as are told apart in one small plot. */
+const MOST_IN_ONE_PLOT = 6;
 /** Of more comparisons than these only those of lots together are drawn, where there are any. */
 const MANY = 8;
 /** More differences than these are no longer compared by eye. */
@@ -20,8 +25,8 @@ export interface DrawnChart {
   readonly name: string;
   readonly chart: Chart;
   readonly svg: string;
-  /** True for a drawing that needs the width of the sheet. */
-  readonly broad: boolean;
+  /** Width of a drawing that is broader than on a phone, mm. */
+  readonly broad: number | null;
 }
 
 export interface SummaryCharts {
@@ -40,7 +45,9 @@ export async function summaryCharts(about: About): Promise<SummaryCharts> {
   const drawnDifferences = fewEnough(result);
   const compared = drawnDifferences.comparisons.some(({ estimate }) => estimate !== null);
   const lots = [...new Set(result.groups.map(({ lot }) => lot))];
-  const courses = lots.map((lot) => courseOf(about, result, lot));
+  const courses = areSmallPlots(result, lots)
+    ? [lotCurves(trial, analysis, result, lots, words, WIDE)]
+    : lots.map((lot) => courseOf(about, result, lot));
   return {
     differences: compared
       ? [await drawn('differences', differences(trial, analysis, drawnDifferences, words, WIDE))]
@@ -57,6 +64,13 @@ function fewEnough(result: Result): Result {
   return { ...result, comparisons: shown.length <= MOST_ROWS ? shown : [] };
 }
 
+/** Several lots, each of few treatments counted in one test, share a chart. */
+function areSmallPlots({ measure, groups }: Result, lots: readonly string[]): boolean {
+  const all = lots.map((lot) => groups.filter((group) => group.lot === lot));
+  const isPlot = (own: readonly Group[]) => own.length <= MOST_IN_ONE_PLOT && new Set(own.map(({ stored }) => stored)).size === 1; // prettier-ignore
+  return lots.length > 1 && measure !== 'storage' && measure !== 'trait' && measure !== 'moisture' && all.every(isPlot);
+}
+
 /** Day by day where seeds were counted once; else, as in a storage series, every tray or plant. */
 function courseOf({ trial, analysis, words }: About, result: Result, lot: string): Chart {
   const tests = [...new Set(result.groups.filter((group) => group.lot === lot).map(({ stored }) => stored))];
@@ -69,5 +83,6 @@ function courseOf({ trial, analysis, words }: About, result: Result, lot: string
 async function drawn(name: string, chart: Chart): Promise<DrawnChart> {
   const svg = await renderSvg(chart.spec, name, '#fff');
   const width = Number(/width="([\d.]+)"/.exec(svg)?.[1]);
-  return { name, chart, svg: svg.replace('<svg ', '<svg color="#1d2427" '), broad: width > 1.5 * WIDTH };
+  const broad = width > WIDTH ? width * UNIT : null;
+  return { name, chart, svg: svg.replace('<svg ', '<svg color="#1d2427" '), broad };
 }
