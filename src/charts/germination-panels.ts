@@ -18,9 +18,9 @@ const BETWEEN = LEFT / 2;
 const BELOW = 30; // room for the days, and free room above the next title
 const PLOT = (WIDTH - LEFT - BETWEEN) / 2 - END; // width of one plot, of which two stand abreast on a phone
 
-/** Plots abreast, and the height of one: on a phone, and across a sheet of paper. */
-const ON_PHONE = { most: 2, high: 100 } as const;
-const ON_SHEET = { most: 4, high: 76 } as const;
+/** Plots abreast, and the height of one: on a phone, and, where they are more than that, across a sheet of paper. */
+const ON_PHONE = { abreast: 2, high: 100 } as const;
+const onSheet = (plots: number) => ({ abreast: Math.min(4, plots), high: 76 });
 
 /** What one small plot shows. */
 export interface PanelContent {
@@ -55,8 +55,7 @@ export function germinationPanels(
   words: Words,
   room: RowRoom = NARROW,
 ): TopLevelSpec {
-  const { most, high } = room === WIDE ? ON_SHEET : ON_PHONE;
-  const abreast = Math.max(2, Math.min(most, contents.length));
+  const { abreast, high } = room === WIDE && contents.length > ON_PHONE.abreast ? onSheet(contents.length) : ON_PHONE;
   const width = LEFT + abreast * (PLOT + END) + (abreast - 1) * BETWEEN;
   const above = Math.max(...contents.map(({ title }) => titleLines(title).length)) * LEADING + 6;
   const step = above + high + BELOW;
