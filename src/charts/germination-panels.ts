@@ -20,7 +20,7 @@ const PLOT = (WIDTH - LEFT - BETWEEN) / 2 - END; // width of one plot, of which 
 
 /** Plots abreast, and the height of one: on a phone, and, where they are more than that, across a sheet of paper. */
 const ON_PHONE = { abreast: 2, high: 100 } as const;
-const onSheet = (plots: number) => ({ abreast: Math.min(4, plots), high: 76 });
+const onSheet = (plots: number) => ({ abreast: Math.min(4, plots), high: plots > 4 ? 76 : 104 });
 
 /** What one small plot shows. */
 export interface PanelContent {
