@@ -1,5 +1,5 @@
 import type { TopLevelSpec } from 'vega-lite';
-import type { SurvivalLine } from '../analysis/analysis.ts';
+import type { SurvivalLine } from '../analysis/survival-line.ts';
 import { survivalCurve } from '../analysis/storage/survival-curve.ts';
 import type { Trial } from '../trial/trial.ts';
 import { storageTime } from '../wording/storage-time.ts';

@@ -1,4 +1,5 @@
-import type { Analysis, Result, SurvivalLine } from '../analysis/analysis.ts';
+import type { Analysis, Result } from '../analysis/analysis.ts';
+import type { SurvivalLine } from '../analysis/survival-line.ts';
 import { survivalCurve } from '../analysis/storage/survival-curve.ts';
 import type { Trial } from '../trial/trial.ts';
 import { storageTime } from '../wording/storage-time.ts';

@@ -1,4 +1,5 @@
-import type { Result, SurvivalLine, UnitKind } from '../analysis/analysis.ts';
+import type { Result, UnitKind } from '../analysis/analysis.ts';
+import type { SurvivalLine } from '../analysis/survival-line.ts';
 
 /** Units of one treatment at the tests after the start of storage (all of them, where there was no test at the start). */
 export function jarsOpened(

@@ -1,4 +1,5 @@
-import type { Caveat, LineComparison, Result, SurvivalLine } from '../analysis/analysis.ts';
+import type { Caveat, Result } from '../analysis/analysis.ts';
+import type { LineComparison, SurvivalLine } from '../analysis/survival-line.ts';
 
 /** What can be said of the survival lines of one lot against each other, without a word of any language. */
 export interface StorageCase {

@@ -42,7 +42,10 @@ interface Build {
 
 try {
   const content = join(folder, 'content');
-  const ours = () => build(root, join(folder, 'dist'), 'trials/trial-*/index.html', { FAIRSOWN_CONTENT: content });
+  const ours = () =>
+    build(root, [...buildCommand(), '--outDir', join(folder, 'dist')], 'trials/trial-*/index.html', {
+      FAIRSOWN_CONTENT: content,
+    });
   const runs = Array.from({ length: times }, (_, run) => {
     rmSync(content, { recursive: true, force: true });
     generateSite(content, trials);
@@ -67,32 +70,40 @@ try {
   rmSync(folder, { recursive: true, force: true });
 }
 
-function build(cwd: string, outDir: string, pages: string, env: Readonly<Record<string, string>> = {}): Build {
+function build(
+  cwd: string,
+  command: readonly string[],
+  pages: string,
+  env: Readonly<Record<string, string>> = {},
+): Build {
   const peaks = join(folder, 'peaks');
   rmSync(peaks, { force: true });
   const note = `import{appendFileSync}from'node:fs';process.on('exit',()=>appendFileSync(${JSON.stringify(peaks)},process.resourceUsage().maxRSS+'\\n'))`;
   const start = performance.now();
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build', '--outDir', outDir],
-    {
-      cwd,
-      encoding: 'utf8',
-      env: {
-        ...process.env,
-        ...env,
-        ASTRO_TELEMETRY_DISABLED: '1',
-        NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(note)}`,
-      },
-      maxBuffer: 2 ** 28,
+  const outDir = command.at(-1) ?? '';
+  const { status, stdout, stderr } = spawnSync(process.execPath, command, {
+    cwd,
+    encoding: 'utf8',
+    env: {
+      ...process.env,
+      ...env,
+      ASTRO_TELEMETRY_DISABLED: '1',
+      NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(note)}`,
     },
-  );
+    maxBuffer: 2 ** 28,
+  });
   const seconds = (performance.now() - start) / 1000;
   if (status !== 0) throw new Error(`astro build failed:\n${stdout}${stderr}`);
   const files = globSync(pages, { cwd: outDir });
   const bytes = files.reduce((sum, file) => sum + statSync(join(outDir, file)).size, 0);
   const peak = Math.max(...readFileSync(peaks, 'utf8').trim().split('\n').map(Number)) / 1024;
   return { seconds, peak, pages: files.length, html: bytes / files.length / 1000 };
+}
+
+/** What `npm run build` calls Node with. */
+function buildCommand(): string[] {
+  const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+  return scripts.build.split(' ').slice(1);
 }
 
 /** An Astro project that does nothing but write pages of a given size. */
@@ -135,7 +146,8 @@ const paragraphs = Array.from({ length: ${lines} }, (_, line) => line);
 `,
     );
   }
-  return build(path, join(path, 'dist'), 'pages/*/index.html');
+  const astro = join(root, 'node_modules', 'astro', 'bin', 'astro.mjs');
+  return build(path, [astro, 'build', '--outDir', join(path, 'dist')], 'pages/*/index.html');
 }
 
 function print(name: string, made: Build): Build {

@@ -1,4 +1,5 @@
-import type { LeftOutReason, NoHalfLife, PlanChange, SurvivalLine, UnitKind, Verdict } from '../analysis.ts';
+import type { LeftOutReason, PlanChange, UnitKind, Verdict } from '../analysis.ts';
+import type { NoHalfLife, SurvivalLine } from '../survival-line.ts';
 import type { Assignment, YesNo } from '../../trial/trial.ts';
 
 /**

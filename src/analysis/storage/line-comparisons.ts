@@ -2,7 +2,7 @@ import { shrunkDispersion } from '../../statistics/shrunk-dispersion.ts';
 import { compareLines } from '../../statistics/storage/compare-lines.ts';
 import { probitFit } from '../../statistics/storage/probit-fit.ts';
 import type { Trial } from '../../trial/trial.ts';
-import type { LineComparison, SurvivalLine } from '../analysis.ts';
+import type { LineComparison, SurvivalLine } from '../survival-line.ts';
 import { lotDesign, type LotDesign } from '../units/lot-design.ts';
 import type { UnitGroup } from '../units/unit.ts';
 import { distinctGroups } from '../units/distinct-groups.ts';

@@ -1,6 +1,7 @@
 import type { Outcome, Trial } from '../../trial/trial.ts';
 import { holm } from '../../statistics/holm.ts';
-import type { LineComparison, Result } from '../analysis.ts';
+import type { Result } from '../analysis.ts';
+import type { LineComparison } from '../survival-line.ts';
 import { lotDispersion } from '../comparisons/lot-dispersion.ts';
 import { germinationGroup } from '../groups/germination-group.ts';
 import { unitValues } from '../groups/unit-values.ts';

@@ -1,5 +1,5 @@
 import { normalCdf } from '../../statistics/distributions/normal.ts';
-import type { SurvivalLine } from '../analysis.ts';
+import type { SurvivalLine } from '../survival-line.ts';
 
 const STEPS = 40;
 

@@ -3,7 +3,7 @@ import { shrunkDispersion } from '../../statistics/shrunk-dispersion.ts';
 import type { Timed } from '../../statistics/storage/compare-lines.ts';
 import { fiellerLimits } from '../../statistics/storage/fieller-limits.ts';
 import { probitFit, type ProbitFit } from '../../statistics/storage/probit-fit.ts';
-import type { NoHalfLife, SurvivalLine } from '../analysis.ts';
+import type { NoHalfLife, SurvivalLine } from '../survival-line.ts';
 import { total } from '../units/total.ts';
 import type { UnitGroup } from '../units/unit.ts';
 import { groupNames } from '../groups/group-names.ts';

@@ -1,4 +1,4 @@
-import type { SurvivalLine } from '../../analysis/analysis.ts';
+import type { SurvivalLine } from '../../analysis/survival-line.ts';
 import { shareText } from './findings/share-text.ts';
 import { number } from './number.ts';
 import { storedText } from './stored-text.ts';

@@ -1,4 +1,5 @@
-import type { Analysis, Group, Result, SurvivalLine } from '../../analysis/analysis.ts';
+import type { Analysis, Group, Result } from '../../analysis/analysis.ts';
+import type { SurvivalLine } from '../../analysis/survival-line.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { jarsOpened } from '../jars-opened.ts';
 import { sentence } from '../sentence.ts';

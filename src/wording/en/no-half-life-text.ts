@@ -1,4 +1,4 @@
-import type { SurvivalLine } from '../../analysis/analysis.ts';
+import type { SurvivalLine } from '../../analysis/survival-line.ts';
 import { counted } from './counted.ts';
 import { shareText } from './findings/share-text.ts';
 import { storedText } from './stored-text.ts';
