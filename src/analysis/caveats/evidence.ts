@@ -136,8 +136,9 @@ export interface Evidence {
     }[];
   };
   readonly 'more-alike-than-luck': { readonly phi: number; readonly df: number; readonly p: number };
-  /** Percentage of the treatment named in the caveat, close to `limit`. */
+  /** Percentage of the treatment named in the caveat (at the storage time `stored`, years), close to `limit`. */
   readonly 'near-limit': {
+    readonly stored: number | null;
     readonly estimate: number;
     readonly limit: 0 | 100;
     readonly germinated: number;

@@ -13,12 +13,13 @@ import type { Rule } from './rule.ts';
 export const nearLimit: Rule = (trial, results) => {
   const told = [...noRoom(trial, results), ...hardlyAny(trial, results), ...nothingCameUp(trial, results)];
   return results.filter(isGermination).flatMap(({ outcome, groups }) =>
-    groups.flatMap(({ lot, treatment, estimate, count, seeds }) => {
+    groups.flatMap(({ lot, treatment, stored, estimate, count, seeds }) => {
       const isTold = told.some((caveat) => isToldOf(caveat, outcome, lot, treatment));
       if (isTold || estimate === null || count === null || seeds === null) return [];
       if (estimate > 5 && estimate < 95) return [];
       const limit = estimate <= 5 ? 0 : 100;
-      return [makeCaveat('near-limit', { outcome, lot, treatment }, { estimate, limit, germinated: count, seeds })];
+      const evidence = { stored, estimate, limit, germinated: count, seeds } as const;
+      return [makeCaveat('near-limit', { outcome, lot, treatment }, evidence)];
     }),
   );
 };

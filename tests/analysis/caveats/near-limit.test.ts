@@ -12,7 +12,11 @@ const told = (packet: number, jar: number, tin = 50) => {
 
 test('95 % and 5 % are near, 94 % and 6 % are not', () => {
   expect(told(80, 95)).toMatchObject([
-    { weight: 'note', treatment: 'jar', evidence: { estimate: 95, limit: 100, germinated: 95, seeds: 100 } },
+    {
+      weight: 'note',
+      treatment: 'jar',
+      evidence: { stored: null, estimate: 95, limit: 100, germinated: 95, seeds: 100 },
+    },
   ]);
   expect(told(5, 80)).toMatchObject([{ treatment: 'packet', evidence: { estimate: 5, limit: 0 } }]);
   expect(told(6, 94)).toEqual([]);

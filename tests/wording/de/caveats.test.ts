@@ -186,7 +186,7 @@ test('notes', () => {
       Bei „Dichtes Glas“ gingen fast alle Samen auf (197 von 200). So nahe an 100 % stimmt ein Bereich nur ungefähr.
     near-limit
       … bei „Dichtes Glas“ gingen kaum Samen auf
-      Bei „Dichtes Glas“ gingen kaum Samen auf (3 von 250). So nahe an 0 % stimmt ein Bereich nur ungefähr.
+      Bei „Dichtes Glas“ gingen kaum Samen auf (am Anfang: 3 von 250). So nahe an 0 % stimmt ein Bereich nur ungefähr.
     hardly-any
       … es gingen kaum Samen auf (1 von 150 und 2 von 150)
       Es gingen kaum Samen auf: 1 von 150 und 2 von 150. Das ist zu wenig zum Vergleichen.

@@ -122,8 +122,8 @@ export const EXAMPLES: { readonly [Id in CaveatId]: readonly Evidence[Id][] } = 
   ],
   'more-alike-than-luck': [{ phi: 0.08, df: 6, p: 0.002 }],
   'near-limit': [
-    { estimate: 98.5, limit: 100, germinated: 197, seeds: 200 },
-    { estimate: 1.2, limit: 0, germinated: 3, seeds: 250 },
+    { stored: null, estimate: 98.5, limit: 100, germinated: 197, seeds: 200 },
+    { stored: 0, estimate: 1.2, limit: 0, germinated: 3, seeds: 250 },
   ],
   'hardly-any': [{ ...sides, germinated: { treatment: 1, control: 2 }, seeds: { treatment: 150, control: 150 } }],
   'no-room': [{ ...sides, lowest: 96.4, estimates: { treatment: 98, control: 97 } }],

@@ -101,8 +101,8 @@ test('cautions', () => {
       … what was to be compared was not listed beforehand
       What was to be compared was not listed beforehand. With many days and measures to choose from, one that looks good by luck is easily found.
     outcomes-not-fixed
-      … what was to be compared was not fixed before the first count
-      What was to be compared was not fixed before the first count. With many days and measures to choose from, one that looks good by luck is easily found.
+      … nothing shows that what was to be compared was fixed before the first count
+      Nothing shows that what was to be compared was fixed before the first count. With many days and measures to choose from, one that looks good by luck is easily found.
     outcomes-not-fixed
       … what was to be compared was fixed on 10 April 2026, not before the first count on 9 April 2026
       What was to be compared was fixed on 10 April 2026, not before the first count on 9 April 2026. With many days and measures to choose from, one that looks good by luck is easily found.
@@ -185,7 +185,7 @@ test('notes', () => {
       Nearly all seeds of Sealed jar came up (197 of 200). So close to 100 %, a range is only roughly right.
     near-limit
       … hardly any seeds of Sealed jar came up
-      Hardly any seeds of Sealed jar came up (3 of 250). So close to 0 %, a range is only roughly right.
+      Hardly any seeds of Sealed jar came up (at the start: 3 of 250). So close to 0 %, a range is only roughly right.
     hardly-any
       … hardly any seeds came up (1 of 150 and 2 of 150)
       Hardly any seeds came up: 1 of 150 and 2 of 150. That is too few to compare.

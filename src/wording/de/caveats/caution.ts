@@ -66,7 +66,7 @@ export const caution: CaveatTexts<
   'outcomes-not-fixed': ({ reason, fixed, firstCount }) => {
     const clause = {
       'none-listed': 'was verglichen werden sollte, war vorher nicht aufgeschrieben',
-      'nothing-fixed': 'was verglichen werden sollte, war vor der ersten Auszählung nicht festgelegt',
+      'nothing-fixed': 'nichts zeigt, dass vor der ersten Auszählung festgelegt war, was verglichen werden sollte',
       'fixed-too-late': `was verglichen werden sollte, wurde${fixed === null ? '' : ` am ${date(fixed)}`} festgelegt, nicht vor der ersten Auszählung${firstCount === null ? '' : ` am ${date(firstCount)}`}`,
       'plan-edited': 'der Plan wurde geändert, nachdem er festgelegt war',
       'not-in-plan': 'dies stand nicht im Plan',

@@ -7,6 +7,7 @@ import { quotedLabel } from '../quoted-label.ts';
 import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
+import { storedName } from '../stored-name.ts';
 import { changesText } from './changes-text.ts';
 import { lotsDiffer } from './lots-differ.ts';
 import { moreVaried } from './more-varied.ts';
@@ -72,7 +73,7 @@ export const note: CaveatTexts<
     reason: `die ${tray(2)} stimmen besser überein, als der Zufall der Samen zulässt`,
     sentence: `Die ${tray(2)} derselben Behandlung stimmen besser überein, als der Zufall der Samen es sonst zulässt (φ ${number(phi, 2)}). Gibt es einen Grund, etwa nach Größe ausgelesene Samen, oder wurde bei einer Zählung die vorige nachgesehen?`,
   }),
-  'near-limit': ({ limit, germinated, seeds }, { caveat, label }) => {
+  'near-limit': ({ stored, limit, germinated, seeds }, { caveat, label }) => {
     const of = caveat.treatment === null ? 'einer Behandlung' : label(caveat.treatment);
     const came =
       germinated === 0
@@ -83,10 +84,11 @@ export const note: CaveatTexts<
             ? 'gingen fast alle Samen auf'
             : 'gingen kaum Samen auf';
     const counts = germinated === seeds ? `alle ${number(seeds)}` : `${number(germinated)} von ${number(seeds)}`;
+    const when = stored === null ? '' : `${storedName(stored)}: `;
     const reason = `bei ${of} ${came}`;
     return {
       reason,
-      sentence: `${sentence(reason)} (${counts}). So nahe an ${limit}\u00A0% stimmt ein Bereich nur ungefähr.`,
+      sentence: `${sentence(reason)} (${when}${counts}). So nahe an ${limit}\u00A0% stimmt ein Bereich nur ungefähr.`,
     };
   },
   'hardly-any': ({ germinated, seeds }) => {

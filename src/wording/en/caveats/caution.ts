@@ -54,7 +54,7 @@ export const caution: CaveatTexts<
   'outcomes-not-fixed': ({ reason, fixed, firstCount }) => {
     const clause = {
       'none-listed': 'what was to be compared was not listed beforehand',
-      'nothing-fixed': 'what was to be compared was not fixed before the first count',
+      'nothing-fixed': 'nothing shows that what was to be compared was fixed before the first count',
       'fixed-too-late': `what was to be compared was fixed${fixed === null ? '' : ` on ${date(fixed)}`}, not before the first count${firstCount === null ? '' : ` on ${date(firstCount)}`}`,
       'plan-edited': 'the plan was changed after it had been fixed',
       'not-in-plan': 'this was not in the plan',
