@@ -10,6 +10,7 @@ import { isOfOneTreatment, rangeInWords, tooCoarse, type Difference } from './di
 import { intervalMarks } from './interval-marks.ts';
 import type { Scale } from './nice-scale.ts';
 import { LABEL_GAP, PLOT_WIDTH, RIGHT, rowLayout, WIDE, type RowRoom } from './row-layout.ts';
+import { storedNote } from './stored-note.ts';
 import { stripLabel } from './strip-label.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { scaleParams } from './value-axis.ts';
@@ -79,7 +80,7 @@ function rowText(
   const [label = '', ...others] = isOfOneTreatment(rows) ? names.slice(-1) : names;
   notes.push(...others);
   if (new Set(rows.map((row) => row.result)).size > 1) notes.push(words.outcomeTitle(trial, result));
-  if (stored !== null) notes.push(words.say('chart.storedFor', { time: words.quantity(stored, 'years') }));
+  notes.push(...storedNote(stored, words));
   notes.push(words.verdict(result, comparison).words);
   if (!tooCoarse(comparison)) notes.push(words.difference(estimate, result));
   const range = rangeInWords(result, comparison, words);

@@ -2,6 +2,7 @@ import type { Group, Result, UnitValue } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import type { TreatmentStyle } from './series-style.ts';
+import { storedNote } from './stored-note.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { valueText } from './value-text.ts';
 
@@ -41,7 +42,7 @@ export function groupRows(trial: Trial, result: Result, lots: readonly string[],
 function notesOf(trial: Trial, result: Result, group: Group, words: Words): string[] {
   const { stored, estimate, interval } = group;
   const said = (value: number | null) => valueText(value, result, words);
-  const notes = stored === null ? [] : [words.say('chart.storedFor', { time: words.quantity(stored, 'years') })];
+  const notes = storedNote(stored, words);
   notes.push(words.say('chart.estimateOf', { estimate: said(estimate), units: words.units(trial, group) }));
   if (interval?.lower != null && interval.upper != null) {
     notes.push(words.say('chart.fromTo', { lower: said(interval.lower), upper: said(interval.upper) }));

@@ -33,6 +33,7 @@ export function units(
     title: titleOf(trial, analysis, result, lots, rows, words),
     subtitle: [
       subtitleOf(trial, result, lots, rows, words),
+      ...(startIsShared(rows) ? [words.say('chart.startShared', { unit: words.unitWord(trial, true) })] : []),
       ...intervalNotes(
         rows.map(({ group }) => group.interval),
         scale,
@@ -94,6 +95,12 @@ function subtitleOf(
   const values = { unit, day: words.number(day) };
   if (!inBlocks(rows)) return words.say('chart.units.subtitle', values);
   return words.say('chart.units.subtitleBlocks', { ...values, block: trial.sowing.block ?? words.ui['chart.aBlock'] });
+}
+
+/** True where a series was sown once at the start, and that sowing is drawn for each treatment. */
+function startIsShared(rows: readonly GroupRow[]): boolean {
+  const drawn = rows.flatMap(({ units }) => units.filter(({ stored }) => stored === 0));
+  return new Set(drawn.map(({ lot, unit }) => `${lot} ${unit}`)).size < drawn.length;
 }
 
 function inWords(trial: Trial, result: Result, { group, units: all }: GroupRow, words: Words): string {

@@ -175,10 +175,13 @@ test('a storage series has a row for each test, with its time', () => {
     values: plain.result.values.flatMap((unit) => stored.map((time) => ({ ...unit, stored: time }))),
   };
   const notes = rows(draw(plain, result), 'notes').map(({ text }) => text);
-  expect(notes.filter((note) => String(note).startsWith('stored'))).toEqual(
-    Array(2).fill(['stored 0 years', 'stored 2 years']).flat(),
+  expect(notes.filter((note) => /^(stored|at the start)/.test(String(note)))).toEqual(
+    Array(2).fill(['at the start', 'stored 2 years']).flat(),
   );
   expect(rows(draw(plain, result), 'dots')).toHaveLength(12);
+  expect(draw(plain, result).subtitle).not.toContain('At the start');
+  const once = { ...result, values: result.values.map((unit) => (unit.stored === 0 ? { ...unit, unit: 'y0' } : unit)) };
+  expect(draw(plain, once).subtitle).toMatch(/day 14\. At the start the same .+ for every treatment\.$/);
 });
 
 test('several lots stand under one another on one axis, each under its name; blocks are joined within a lot only', async () => {

@@ -1,4 +1,5 @@
 import type { Outcome, Trial } from '../../trial/trial.ts';
+import { sentence } from '../sentence.ts';
 import type { Words } from '../words.ts';
 import { treatmentFact } from './treatment-fact.ts';
 
@@ -66,9 +67,12 @@ function sowingsOfEach(words: Words, trial: Trial): { readonly names: string; re
       const sowings = trial.sowings.filter((sowing) => sowing.lot === lot.id && sowing.treatment === treatment);
       if (sowings.length === 0) return [];
       const seeds = [...new Set(sowings.map((sowing) => sowing.seeds))].filter((number) => number !== null);
+      // Of a series, what is sown before it is stored stands for every treatment.
+      const isStart = sowings.every(({ stored }) => stored === 0);
+      const untreated = isStart ? sentence(words.ui['chart.atStart']) : null;
       const names = [
         trial.lots.length > 1 ? words.lotName(trial, lot.id) : null,
-        treatment === null ? null : words.treatmentLabel(trial, treatment),
+        treatment === null ? untreated : words.treatmentLabel(trial, treatment),
       ].filter(Boolean);
       const text = words.say('repeat.sowings', {
         sowings: words.counted(sowings.length, 'sowing'),

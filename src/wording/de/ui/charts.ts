@@ -58,6 +58,7 @@ export const charts = {
   'chart.aBlock': 'Block',
   'chart.groupWithUnits': '{group}; {units}: {values}.',
   'chart.storedFor': '{time} gelagert',
+  'chart.atStart': 'am Anfang',
   'chart.pair': '{treatment} gegen {control}.',
   'chart.togetherOf': 'zusammen: {lots}',
 
@@ -75,6 +76,7 @@ export const charts = {
   'chart.differences.description': 'Unterschiede zur Kontrolle und wozu die Daten passen. {values}',
   'chart.units.title': '{unit} für {unit}',
   'chart.units.titleRanges': '{title}. {ranges}',
+  'chart.startShared': 'Am Anfang stehen dieselben {unit} für jede Behandlung.',
   'chart.units.subtitle': 'Ein Punkt je {unit}, Tag {day}.',
   'chart.units.subtitleNoDay': 'Ein Punkt je {unit}.',
   'chart.units.subtitleBlocks': 'Ein Punkt je {unit}, Tag {day}; Linien verbinden, was zusammen stand ({block}).',

@@ -56,6 +56,7 @@ export const charts = {
   'chart.aBlock': 'block',
   'chart.groupWithUnits': '{group}; {units}: {values}.',
   'chart.storedFor': 'stored {time}',
+  'chart.atStart': 'at the start',
   'chart.pair': '{treatment} against {control}.',
   'chart.togetherOf': 'together: {lots}',
 
@@ -73,6 +74,7 @@ export const charts = {
   'chart.differences.description': 'Differences from the control with what the data fit with. {values}',
   'chart.units.title': 'Every {unit}',
   'chart.units.titleRanges': '{title}. {ranges}',
+  'chart.startShared': 'At the start the same {unit} stand for every treatment.',
   'chart.units.subtitle': 'One dot for each {unit}, day {day}.',
   'chart.units.subtitleNoDay': 'One dot for each {unit}.',
   'chart.units.subtitleBlocks': 'One dot for each {unit}, day {day}; lines join those of the same {block}.',
