@@ -30,7 +30,10 @@ export function tableHtml({ caption, head, rows, names = 1, joined = false }: Sh
   );
   const count = (kind: Kind) => kinds.slice(names).filter((other) => other === kind).length;
   const [usual = 'text'] = (['text', 'short', 'figure'] as const).toSorted((a, b) => count(b) - count(a));
-  const heads = head.map((cell, column) => `<th scope="col"${classOf(kinds[column], 'text')}>${escaped(cell)}`);
+  // A long head breaks over short cells.
+  const classOfHead = (cell: string, kind: Kind | undefined) =>
+    kind === 'short' && cell.length > SHORT ? ' class="long"' : classOf(kind, 'text');
+  const heads = head.map((cell, column) => `<th scope="col"${classOfHead(cell, kinds[column])}>${escaped(cell)}`);
   const lines = rows.map((row, index) => {
     const named = row.slice(0, names).map((cell, column) => nameOf(cell, rowsNamed(rows, index, names, column)));
     const cells = row.slice(names).map((cell, column, all) => {

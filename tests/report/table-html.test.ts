@@ -21,6 +21,14 @@ test('a table of words and long names needs no class; a column without anything 
   );
 });
 
+test('a long head over short cells may break, a short one need not', () => {
+  const head = ['Lot', '4 trays', '10 per 100 settled by about'];
+  const html = tableHtml({ caption: 'c', head, rows: [['Dill', '27 per 100', '20 trays']] });
+  expect(html).toContain(
+    '<th scope="col" class="short">4 trays<th scope="col" class="long">10 per 100 settled by about',
+  );
+});
+
 test('nothing that a grower wrote becomes markup', () => {
   const html = tableHtml({ caption: '<b>', head: ['<i>', '&amp;'], rows: [['<script>', '<a href="x">']] });
   expect(html).not.toMatch(/<(?:b|i|script|a)\b/);
