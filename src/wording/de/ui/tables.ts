@@ -87,7 +87,10 @@ export const tables = {
   'stats.cohensH': 'Cohens h',
   'stats.hedgesG': 'Hedges’ g',
   'stats.hodgesLehmann': 'Hodges-Lehmann-Verschiebung',
-  'stats.noInterval': 'Diese Größen tragen kein Intervall; zu lesen ist das Intervall des Unterschieds.',
+  'stats.noIntervalShares':
+    'Relatives Risiko, Odds Ratio und Cohens h tragen kein Intervall; zu lesen ist das Intervall des Unterschieds.',
+  'stats.noIntervalShift':
+    'Die Hodges-Lehmann-Verschiebung trägt kein Intervall; zu lesen ist das Intervall des Unterschieds.',
   'stats.margin': 'Schwelle (kleinster Unterschied, der zählt)',
   'stats.marginFixed': 'vorher festgelegt',
   'stats.marginNotFixed': 'nicht vorher festgelegt',

@@ -85,7 +85,10 @@ export const tables = {
   'stats.cohensH': 'Cohen’s h',
   'stats.hedgesG': 'Hedges’ g',
   'stats.hodgesLehmann': 'Hodges–Lehmann shift',
-  'stats.noInterval': 'These effect sizes carry no interval; the interval of the difference is the one to read.',
+  'stats.noIntervalShares':
+    'Risk ratio, odds ratio and Cohen’s h carry no interval; the interval of the difference is the one to read.',
+  'stats.noIntervalShift':
+    'The Hodges–Lehmann shift carries no interval; the interval of the difference is the one to read.',
   'stats.margin': 'Smallest difference that matters',
   'stats.marginFixed': 'fixed beforehand',
   'stats.marginNotFixed': 'not fixed beforehand',
