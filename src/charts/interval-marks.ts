@@ -1,4 +1,5 @@
 import type { Interval } from '../analysis/analysis.ts';
+import { seedLuckOnly } from '../analysis/seed-luck-only.ts';
 import type { Words } from '../wording/words.ts';
 import { PAPER } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
@@ -13,9 +14,6 @@ export interface Estimated {
   readonly style: TreatmentStyle;
   readonly y: number;
 }
-
-/** True where an interval covers the luck of seeds only, because there was one unit: drawn dashed, with an open mark. */
-const seedLuckOnly = (interval: Interval | null): boolean => interval?.method.endsWith('-seeds-only') ?? false;
 
 /** What a reader must know about how these intervals are drawn: dashes and arrows, where there are any. */
 export function intervalNotes(intervals: readonly (Interval | null)[], { low, high }: Scale, words: Words): string[] {

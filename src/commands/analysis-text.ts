@@ -1,4 +1,5 @@
 import type { Analysis, Comparison, Group, Result } from '../analysis/analysis.ts';
+import { seedLuckOnly } from '../analysis/seed-luck-only.ts';
 import type { Trial } from '../trial/trial.ts';
 import type { Words } from '../wording/words.ts';
 import { statusNote } from '../wording/status-note.ts';
@@ -96,7 +97,7 @@ function limitsText(words: Words, { unit }: Result, { interval, seeds }: Group):
 function comparisonLines(words: Words, trial: Trial, result: Result, comparison: Comparison): string[] {
   const { interval, estimate } = comparison;
   const range = interval ? ` (${words.range(interval.lower, interval.upper, result.measure, result.unit)})` : '';
-  const luck = interval?.method === 'newcombe-seeds-only' ? `, ${words.ui['table.seedLuckOnly']}` : '';
+  const luck = seedLuckOnly(interval) ? `, ${words.ui['table.seedLuckOnly']}` : '';
   const figure = estimate === null ? '' : `${words.difference(estimate, result)}${range}${luck}: `;
   const verdict = words.verdict(result, comparison).words;
   return [

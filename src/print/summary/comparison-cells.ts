@@ -1,4 +1,5 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
+import { withSeedLuck } from '../../wording/tables/with-seed-luck.ts';
 import type { Words } from '../../wording/words.ts';
 
 /** Difference, its interval and the finding of a comparison, as the page says them. */
@@ -8,7 +9,7 @@ export function comparisonCells(words: Words, { measure, ...result }: Result, co
   return [
     interval?.method === 'welch-bracket' ? ui['table.notKnown'] : words.difference(estimate, { ...result, measure }),
     interval && interval.lower !== null && interval.upper !== null
-      ? words.range(interval.lower, interval.upper, measure, unit)
+      ? withSeedLuck(words, words.range(interval.lower, interval.upper, measure, unit), interval)
       : ui['table.none'],
     words.verdict({ ...result, measure }, comparison).words,
   ];

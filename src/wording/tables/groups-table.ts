@@ -2,6 +2,7 @@ import type { Group, Result } from '../../analysis/analysis.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
+import { withSeedLuck } from './with-seed-luck.ts';
 
 interface Column {
   readonly head: string;
@@ -30,13 +31,7 @@ export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: 
     { head: ui['table.estimate'], cell: (group) => words.quantity(group.estimate, result.unit, group.seeds) },
     {
       head: ui['table.interval'],
-      cell: ({ interval }) =>
-        interval === null || interval.lower === null || interval.upper === null
-          ? null
-          : words.say('stats.limits', {
-              lower: words.number(interval.lower, 1),
-              upper: words.number(interval.upper, 1),
-            }),
+      cell: (group) => rangeText(words, result, group),
     },
     {
       head: ui['stats.bracket'],
@@ -47,6 +42,17 @@ export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: 
     },
   ];
   return { names: lots.length > 1 ? 2 : 1, ...filledColumns(groups, columns) };
+}
+
+/** Shares of fewer than 200 seeds without decimals; with one unit the range holds the luck of seeds alone, and says so. */
+function rangeText(words: Words, { measure }: Result, { interval, seeds }: Group): string | null {
+  if (interval?.lower == null || interval.upper == null) return null;
+  const digits = measure === 'germination' && (seeds ?? 0) < 200 ? 0 : 1;
+  const range = words.say('stats.limits', {
+    lower: words.number(interval.lower, digits),
+    upper: words.number(interval.upper, digits),
+  });
+  return withSeedLuck(words, range, interval);
 }
 
 /** Spread between units and between plants, for readers with statistics; no rows where there is none to tell. */

@@ -1,6 +1,7 @@
 import type { LotTest } from '../../analysis/lot-tests.ts';
 import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
+import { withSeedLuck } from './with-seed-luck.ts';
 
 /**
  * Every test of a lot: when, how treated, how much came up, what the data fit with, in how many trays. The trial and the day
@@ -56,5 +57,5 @@ function rangeText(words: Words, { interval, seeds }: LotTest['group']): string 
     lower: words.number(interval.lower, digitsOf({ seeds })),
     upper: words.number(interval.upper, digitsOf({ seeds })),
   });
-  return interval.method === 'wilson-seeds-only' ? `${range} (${words.ui['table.seedLuckOnly']})` : range;
+  return withSeedLuck(words, range, interval);
 }

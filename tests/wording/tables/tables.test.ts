@@ -85,6 +85,15 @@ test('treatments by unit, count and range', () => {
   `);
 });
 
+test('with one tray of a kind its range is said to hold the luck of seeds only', () => {
+  const one = germinationTrial({ packet: [[25, 30]], jar: [[27, 30]] });
+  const alone = analyse(one).results[0] as Result;
+  expect(groupsTable(words, one, alone, 'leek').rows).toEqual([
+    ['Paper packet', '1 tray', '25 of 30', '83 %', '66 to 93 (seed\u00A0luck\u00A0only)'],
+    ['Sealed jar', '1 tray', '27 of 30', '90 %', '74 to 97 (seed\u00A0luck\u00A0only)'],
+  ]);
+});
+
 test('spread is told of means, and of nothing where there is none', () => {
   expect(spreadTable(words, trial, makeResult(), 'leek').rows).toEqual([]);
   const means = makeResult({ measure: 'trait', groups: [makeGroup('jar', { sd: 1.5, icc: 0.123456 })] });
@@ -162,4 +171,9 @@ test('many treatments with as many sowings each are told in one line, others by 
   expect(howMany(many)).toEqual(['1 sowing of 50 seeds for each of 7 treatments']);
   expect(howMany(many, 'de')).toEqual(['1 Aussaat mit 50 Samen für jede der 7 Behandlungen']);
   expect(howMany({ ...many, sowings: many.sowings.slice(1) })).toHaveLength(6);
+  const start = many.sowings.slice(0, 1).map((sowing) => ({ ...sowing, treatment: null, stored: 0 }));
+  expect(howMany({ ...many, sowings: start })).toEqual(['At the start: 1 sowing of 50 seeds']);
+  expect(howMany({ ...many, sowings: start.map((sowing) => ({ ...sowing, stored: null })) })).toEqual([
+    '1 sowing of 50 seeds',
+  ]);
 });

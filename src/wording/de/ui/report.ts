@@ -45,7 +45,7 @@ export const report = {
   'report.planDigest': 'Prüfsumme des Plans',
   'report.planDigestDiffers':
     'Die Datei mit dem Plan wurde nach dem Festlegen geändert: Ihre Prüfsumme passt nicht mehr.',
-  'report.planNone': 'Vor der Aussaat wurde kein Plan festgelegt.',
+  'report.planNone': 'Es ist kein vor der Aussaat festgelegter Plan verzeichnet.',
   'report.interests': 'Eigene Interessen',
   'report.interestsNone': 'Nicht angegeben.',
   'report.data': 'Daten und Nachrechnen',

@@ -42,7 +42,7 @@ export const report = {
   'report.planFixed': 'Fixed on {date}',
   'report.planDigest': 'Digest of the plan',
   'report.planDigestDiffers': 'The plan file was changed after it was fixed: its digest no longer fits.',
-  'report.planNone': 'No plan was fixed before sowing.',
+  'report.planNone': 'No plan fixed before sowing is recorded.',
   'report.interests': 'Interests',
   'report.interestsNone': 'Not stated.',
   'report.data': 'Data and re-check',
