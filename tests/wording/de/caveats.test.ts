@@ -102,8 +102,8 @@ test('cautions', () => {
       … was verglichen werden sollte, war vorher nicht aufgeschrieben
       Was verglichen werden sollte, war vorher nicht aufgeschrieben. Wer unter vielen Tagen und Messgrößen wählen kann, findet leicht etwas, das durch Zufall gut aussieht.
     outcomes-not-fixed
-      … was verglichen werden sollte, war vor der ersten Auszählung nicht festgelegt
-      Was verglichen werden sollte, war vor der ersten Auszählung nicht festgelegt. Wer unter vielen Tagen und Messgrößen wählen kann, findet leicht etwas, das durch Zufall gut aussieht.
+      … nichts zeigt, dass vor der ersten Auszählung festgelegt war, was verglichen werden sollte
+      Nichts zeigt, dass vor der ersten Auszählung festgelegt war, was verglichen werden sollte. Wer unter vielen Tagen und Messgrößen wählen kann, findet leicht etwas, das durch Zufall gut aussieht.
     outcomes-not-fixed
       … was verglichen werden sollte, wurde am 10. April 2026 festgelegt, nicht vor der ersten Auszählung am 9. April 2026
       Was verglichen werden sollte, wurde am 10. April 2026 festgelegt, nicht vor der ersten Auszählung am 9. April 2026. Wer unter vielen Tagen und Messgrößen wählen kann, findet leicht etwas, das durch Zufall gut aussieht.
