@@ -24,16 +24,26 @@ export function settlePlot(trial: Trial, result: Result, comparison: Comparison,
   if (found === null || !group) return null;
   const unitsOf = (units: number) => words.units(trial, { ...group, units, unit: comparison.units.kind });
   const size = words.size(found.settles.difference, result);
+  // Its other tests and treatments help a trial to judge the spread: then it shows a smaller difference than so many by themselves.
+  const isShownBy = (detectable: number) =>
+    comparison.detectable === null || sizeOf(comparison.detectable) === sizeOf(detectable);
+  const isAlone = result.comparisons.length === 1;
+  const sizeOf = (detectable: number) => words.size(detectableSize(detectable - 1e-9, result.measure), result);
   const rows = found.steps.map(({ units, detectable }) => ({
     label: words.say('luck.settle.each', { units: unitsOf(units) }),
-    shown: words.say('luck.settle.from', {
-      size: words.size(detectableSize(detectable - 1e-9, result.measure), result),
-    }),
-    isHere: units === comparison.units.treatment && units === comparison.units.control,
+    shown: words.say('luck.settle.from', { size: sizeOf(detectable) }),
+    notes:
+      units === comparison.units.treatment && units === comparison.units.control
+        ? [words.ui[isShownBy(detectable) ? 'luck.settle.here' : 'luck.settle.asMany']]
+        : [],
   }));
   return {
     kind: 'settle',
-    title: words.say('luck.settle.title', { units: unitsOf(found.settles.units), size }),
+    title: words.say(isAlone ? 'luck.settle.title' : 'luck.settle.titleOf', {
+      comparison: words.comparisonName(trial, comparison),
+      units: unitsOf(found.settles.units),
+      size,
+    }),
     subtitle: words.say(found.assumed ? 'luck.settle.assumed' : 'luck.settle.asSeen', { size }),
     description: words.say('luck.settle.description', {
       values: rows.map(({ label, shown }) => words.say('chart.named', { name: label, values: shown })).join(' '),
@@ -53,14 +63,12 @@ const axisName = ({ measure, unit }: Result, words: Words): string =>
 
 function plot(
   { steps, settles }: DetectableByUnits,
-  rows: readonly { readonly label: string; readonly isHere: boolean }[],
+  rows: readonly { readonly label: string; readonly notes: readonly string[] }[],
   axisNamed: string,
   words: Words,
 ): TopLevelSpec {
   const scale = niceScale([0, settles.difference, ...steps.map(({ detectable }) => detectable)]);
-  const layout = rowLayout(
-    rows.map(({ label, isHere }) => ({ label, notes: isHere ? [words.ui['luck.settle.here']] : [], picture: 14 })),
-  );
+  const layout = rowLayout(rows.map((row) => ({ ...row, picture: 14 })));
   const axis = axisTitle(axisNamed, layout.height);
   return {
     width: PLOT_WIDTH,

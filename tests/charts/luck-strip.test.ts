@@ -190,6 +190,21 @@ test('the table of single trays states its assumption', () => {
   `);
 });
 
+test('in a series the row of as many units is not said to be the trial, which shows smaller differences with all its tests', () => {
+  const { trial, result } = primaryOf('leek-shed-or-fridge');
+  const open = result.comparisons.find(({ verdict }) => verdict === 'unclear') as Comparison;
+  const { title, table, spec } = settlePlot(trial, result, open, words) as Chart;
+  expect(title).toBe(
+    'Fridge against Shed, stored 2 years: about 11 batches of each would settle a difference of 10 per 100',
+  );
+  expect(open.detectable).toBeLessThan(18);
+  expect(table.rows).toContainEqual(['4 batches of each', '19 per 100 or more']);
+  const said = (of: typeof spec) => JSON.stringify(of.datasets);
+  expect(said(spec)).toContain('as many as here');
+  expect(said(spec)).not.toContain('this trial');
+  expect(said(drawn(settlePlot, 'carrots-under-vermiculite').spec)).toContain('this trial');
+});
+
 test.each([
   ['luckStrip', luckStrip],
   ['settlePlot', settlePlot],

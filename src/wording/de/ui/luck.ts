@@ -36,6 +36,7 @@ export const luck = {
   'luck.ofHundred': '{points} von 100',
 
   'luck.settle.title': 'Etwa {units} je Behandlung würden einen Unterschied von {size} klären',
+  'luck.settle.titleOf': '{comparison}: etwa {units} je Behandlung würden einen Unterschied von {size} klären',
   'luck.settle.asSeen':
     'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs. Linie: ein Unterschied von {size}.',
   'luck.settle.assumed':
@@ -43,6 +44,7 @@ export const luck = {
   'luck.settle.description': 'Kleinster gezeigter Unterschied nach Anzahl je Behandlung. {values}',
   'luck.settle.each': '{units} je Behandlung',
   'luck.settle.here': 'dieser Versuch',
+  'luck.settle.asMany': 'so viele wie hier, für sich allein',
   'luck.settle.from': 'ab {size}',
   'luck.settle.tableSeen':
     'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs',

@@ -34,6 +34,7 @@ export const luck = {
   'luck.ofHundred': '{points} of 100',
 
   'luck.settle.title': 'About {units} of each would settle a difference of {size}',
+  'luck.settle.titleOf': '{comparison}: about {units} of each would settle a difference of {size}',
   'luck.settle.asSeen':
     'Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: {size}.',
   'luck.settle.assumed':
@@ -41,6 +42,7 @@ export const luck = {
   'luck.settle.description': 'Smallest difference shown, by number of each. {values}',
   'luck.settle.each': '{units} of each',
   'luck.settle.here': 'this trial',
+  'luck.settle.asMany': 'as many as here, by themselves',
   'luck.settle.from': '{size} or more',
   'luck.settle.tableSeen':
     'The smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial',
