@@ -16,11 +16,22 @@ export interface TextTable {
  */
 export function numbersTable(words: Words, trial: Trial, comparisons: readonly Comparison[]): TextTable {
   const cells = comparisons.map((comparison) => new Map(quantities(words, comparison)));
-  const labels = [...new Set(cells.flatMap((column) => [...column.keys()]))];
+  const labels = inOneOrder(cells.map((column) => [...column.keys()]));
   return {
     head: [words.ui['table.value'], ...comparisons.map((comparison) => words.comparisonName(trial, comparison))],
     rows: labels.map((label) => [label, ...cells.map((column) => column.get(label) ?? '')]),
   };
+}
+
+/** All labels, each after the one that it follows in its own column. */
+function inOneOrder(columns: readonly (readonly string[])[]): readonly string[] {
+  const all: string[] = [];
+  for (const column of columns) {
+    for (const [at, label] of column.entries()) {
+      if (!all.includes(label)) all.splice(all.indexOf(column[at - 1] ?? '') + 1, 0, label);
+    }
+  }
+  return all;
 }
 
 function quantities(words: Words, c: Comparison): readonly (readonly [string, string])[] {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { analyse } from '../../../src/analysis/analyse.ts';
-import type { Result } from '../../../src/analysis/analysis.ts';
+import type { Comparison, Result } from '../../../src/analysis/analysis.ts';
 import { countsTable } from '../../../src/wording/tables/counts-table.ts';
 import { groupsTable, spreadTable } from '../../../src/wording/tables/groups-table.ts';
 import { numbersTable } from '../../../src/wording/tables/numbers-table.ts';
@@ -75,6 +75,13 @@ test('what one comparison lacks stays empty beside one that has it; what none ha
 test('a limit that does not exist is written as infinite, not as zero', () => {
   const open = makeComparison({ estimate: 2, parts: { welch: { level: 0.95, lower: null, upper: 4 } } });
   expect(numbersTable(words, trial, [open]).rows).toContainEqual([words.ui['stats.welch'], '−∞ to 4.00']);
+});
+
+test('a number that only a later comparison has stands where it belongs', () => {
+  const [full] = result.comparisons as [Comparison];
+  const { head, rows } = numbersTable(words, trial, [{ ...full, permutation: null, dispersion: null }, full]);
+  expect(head).toHaveLength(3);
+  expect(rows.map(([label]) => label)).toEqual(numbersTable(words, trial, [full]).rows.map(([label]) => label));
 });
 
 test('treatments by unit, count and range', () => {
