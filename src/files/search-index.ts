@@ -36,8 +36,11 @@ export function searchIndex(isMoved: (address: string) => boolean): AstroIntegra
   };
 }
 
+/** Where no page can be told from another: numbers folded away, and what stands in every report alike, explained on a page of its own. */
+const LEFT_OUT = ['nav', 'svg', 'code', 'details table', '#methods', '#data', '#cite'];
+
 async function writeIndex(dir: URL, paths: readonly string[], folder: string): Promise<void> {
-  const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: ['nav', 'svg', 'code'] });
+  const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(`The search index cannot be made: ${errors.join('; ')}`);
   for (const path of paths) {
     const html = await readFile(new URL(`${path}index.html`, dir), 'utf8');
