@@ -7,7 +7,7 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
     means: {
       title: 'Mittelwerte von Schalen',
       plain: [
-        'Pflanzen werden zuerst innerhalb ihrer Schale gemittelt; die Mittelwerte der Schalen vergleicht Welchs t, bei dem die zwei Behandlungen verschieden streuen dürfen.',
+        'Pflanzen werden zuerst innerhalb ihrer Schale gemittelt; wo es von jeder Behandlung zwei Schalen oder mehr gibt, vergleicht Welchs t deren Mittelwerte, wobei die zwei Behandlungen verschieden streuen dürfen.',
         'Wo alle Schalen beider Behandlungen denselben Messwert haben, gibt es keinen Bereich: Die Ablesung ist zu grob, um zu zeigen, wie sich Schalen unterscheiden.',
       ],
       formula: [

@@ -33,7 +33,7 @@ export const sureness: Readonly<
   'effect-sizes': {
     title: 'Andere Maße der Größe',
     plain: [
-      'Für Anteile: das Verhältnis der Anteile, das Chancenverhältnis und Cohens h, hier ohne Bereich; für Mittelwerte: Hedges’ g mit Bereich und die Hodges-Lehmann-Verschiebung.',
+      'Für Anteile: das Verhältnis der Anteile, das Chancenverhältnis und Cohens h, hier ohne Bereich; für Mittelwerte von zwei Schalen oder mehr je Behandlung: Hedges’ g mit Bereich und die Hodges-Lehmann-Verschiebung.',
     ],
     formula: ['h = 2 arcsin √p₁ − 2 arcsin √p₂', 'g = J d, J = 1 − 3/(4 df − 1); Bereich aus dem nichtzentralen t'],
     checkedAgainst: 'R, die ausgeschriebenen Formeln und pt(ncp = …); für g relative Abweichung unter 1e-7.',

@@ -7,7 +7,7 @@ export const means: Readonly<Record<Extract<MethodId, 'means' | 'times' | 'coars
     means: {
       title: 'Means of trays',
       plain: [
-        'Plants are averaged within their tray first; the means of the trays are compared by Welch’s t, which lets the two kinds vary differently.',
+        'Plants are averaged within their tray first; where there are two trays or more of each kind, their means are compared by Welch’s t, which lets the two kinds vary differently.',
         'Where all trays of both kinds read alike, there is no range: the readings are too coarse to show how trays differ.',
       ],
       formula: [

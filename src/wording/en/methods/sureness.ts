@@ -33,7 +33,7 @@ export const sureness: Readonly<
   'effect-sizes': {
     title: 'Other measures of size',
     plain: [
-      'For shares: risk ratio, odds ratio and Cohen’s h, which carry no range here; for means: Hedges’ g with a range, and the Hodges–Lehmann shift.',
+      'For shares: risk ratio, odds ratio and Cohen’s h, which carry no range here; for means of two trays or more of each kind: Hedges’ g with a range, and the Hodges–Lehmann shift.',
     ],
     formula: ['h = 2 arcsin √p₁ − 2 arcsin √p₂', 'g = J d, J = 1 − 3/(4 df − 1); range from the noncentral t'],
     checkedAgainst: 'R, the formulas written out and pt(ncp = …); for g relative difference below 1e-7.',
