@@ -6,7 +6,8 @@ import type { Words } from '../wording/words.ts';
 import { INK } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import { niceScale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout, type RowText } from './row-layout.ts';
+import { plotFrame } from './plot-frame.ts';
+import { PLOT_WIDTH, ROW_WORDS, rowLayout, type RowText } from './row-layout.ts';
 import { spreadDots } from './spread-dots.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
@@ -36,9 +37,7 @@ export function luckPlot(trial: Trial, result: Result, all: readonly Dealt[], wo
   const along = (value: number) => ((value - scale.low) / (scale.high - scale.low)) * PLOT_WIDTH;
   const axis = axisTitle(axisWords(result, words), layout.height);
   return {
-    width: PLOT_WIDTH,
-    height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
+    ...plotFrame(layout.height, axis.bottom),
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,

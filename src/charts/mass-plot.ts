@@ -5,7 +5,8 @@ import { SMALL } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import { leftInWords, type WeighedPair } from './masses.ts';
 import { niceScale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
+import { plotFrame } from './plot-frame.ts';
+import { PLOT_WIDTH, ROW_WORDS, rowLayout } from './row-layout.ts';
 import { CONTROL_STYLE } from './series-style.ts';
 import { treatmentStyle } from './treatment-style.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
@@ -31,9 +32,7 @@ export function massPlot(trial: Trial, pairs: readonly WeighedPair[], words: Wor
   );
   const at = ((BEFORE - scale.low) / (scale.high - scale.low)) * PLOT_WIDTH;
   return {
-    width: PLOT_WIDTH,
-    height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 24, right: RIGHT, bottom: axis.bottom },
+    ...plotFrame(layout.height, axis.bottom, 24),
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,

@@ -9,7 +9,8 @@ import type { Chart } from './chart.ts';
 import { INK } from './chart-theme.ts';
 import { place, type Layers } from './encoding.ts';
 import { niceScale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
+import { plotFrame } from './plot-frame.ts';
+import { ROW_WORDS, rowLayout } from './row-layout.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
 
 /**
@@ -71,9 +72,7 @@ function plot(
   const layout = rowLayout(rows.map((row) => ({ ...row, picture: 14 })));
   const axis = axisTitle(axisNamed, layout.height);
   return {
-    width: PLOT_WIDTH,
-    height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
+    ...plotFrame(layout.height, axis.bottom),
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,

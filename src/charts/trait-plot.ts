@@ -4,7 +4,8 @@ import { PAPER } from './chart-theme.ts';
 import { place, raw, type Layers } from './encoding.ts';
 import { INTERVAL_LAYERS, intervalMarks } from './interval-marks.ts';
 import type { Scale } from './nice-scale.ts';
-import { LABEL_GAP, LABEL_WIDTH, PLOT_WIDTH, RIGHT, ROW_WORDS, rowLayout } from './row-layout.ts';
+import { plotFrame } from './plot-frame.ts';
+import { PLOT_WIDTH, ROW_WORDS, rowLayout } from './row-layout.ts';
 import { spreadDots } from './spread-dots.ts';
 import type { TraitRow } from './trait.ts';
 import { AXIS_TITLE, axisTitle, scaleParams, valueAxis } from './value-axis.ts';
@@ -35,9 +36,7 @@ export function traitPlot(rows: readonly TraitRow[], scale: Scale, title: string
     return { ...row, units, y: top + units.length * step + ESTIMATE / 2 };
   });
   return {
-    width: PLOT_WIDTH,
-    height: layout.height,
-    padding: { left: LABEL_WIDTH + LABEL_GAP, top: 4, right: RIGHT, bottom: axis.bottom },
+    ...plotFrame(layout.height, axis.bottom),
     params: scaleParams(scale, words),
     datasets: {
       ...layout.words,
