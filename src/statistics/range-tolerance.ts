@@ -1,4 +1,5 @@
 import { rangeQuantile } from './distributions/studentized-range.ts';
+import { remembered } from './remembered.ts';
 
 /**
  * Greatest range between replicates that seed luck alone explains (it is wider in about 1 of 40 or fewer).
@@ -25,17 +26,11 @@ export function rangeTolerance(share: number, replicates: number, seeds: number)
   const row = 99 - (percent > 50 ? percent : 101 - percent); // the table's rows run from 99 (and 2) to 51 (and 50)
   const printed = seeds === 100 ? TABLE[replicates]?.[row] : undefined;
   if (typeof printed === 'number') return printed / 100;
-  return quantileOf(replicates) * Math.sqrt((share * (1 - share)) / seeds);
+  return quantileOf(0.975, replicates) * Math.sqrt((share * (1 - share)) / seeds);
 }
 
-/** q(0.975; k, ∞) by k: found by a search of its own, and asked for again and again. */
-const quantiles = new Map<number, number>();
-
-function quantileOf(replicates: number): number {
-  const known = quantiles.get(replicates) ?? rangeQuantile(0.975, replicates);
-  quantiles.set(replicates, known);
-  return known;
-}
+/** q(p; k, ∞), found by a search of its own. */
+const quantileOf = remembered(rangeQuantile);
 
 /** Points of percentage by number of replicates, for a mean of 99 % down to 51 %. */
 const TABLE: Readonly<Record<number, readonly (number | null)[]>> = {

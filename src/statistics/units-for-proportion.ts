@@ -18,7 +18,8 @@ export function unitsForProportion(
   difference: number,
   { share, seeds, used }: { share: number; seeds: number; used: number },
 ): number | null {
-  return unitsToSettle(difference, (units) =>
-    detectableProportion({ share, control: units * seeds, treated: units * seeds, used, dfUsed: 2 * units - 1 }),
-  );
+  const guess = (2 * used * share * (1 - share) * ((1.96 + 0.84) / difference) ** 2) / seeds + 1; // by the normal curve
+  const shownWith = (units: number) =>
+    detectableProportion({ share, control: units * seeds, treated: units * seeds, used, dfUsed: 2 * units - 1 });
+  return unitsToSettle(difference, shownWith, guess);
 }

@@ -5,6 +5,7 @@ import { fQuantile, fUpper } from '../../src/statistics/distributions/f.ts';
 import { noncentralTCdf } from '../../src/statistics/distributions/noncentral-t.ts';
 import { normalQuantile } from '../../src/statistics/distributions/normal.ts';
 import { tQuantile, tUpper } from '../../src/statistics/distributions/t.ts';
+import { ncpForPower, twoSidedPower } from '../../src/statistics/distributions/two-sided-power.ts';
 import { hedgesG } from '../../src/statistics/hedges-g.ts';
 import { hodgesLehmann } from '../../src/statistics/hodges-lehmann.ts';
 import { holm } from '../../src/statistics/holm.ts';
@@ -69,6 +70,20 @@ test('noncentral t, to 1e-7', async () => {
   rows.forEach(({ t, df, ncp }, index) => {
     const value = expected[index] ?? NaN;
     expect(Math.abs(noncentralTCdf(t, df, ncp) - value)).toBeLessThan(1e-7 * value + 2e-12);
+  });
+});
+
+test('power of a two-sided t test, to 1e-7, and the noncentrality that has it', async () => {
+  const rows = draw(fc.record({ df: real(1, 60), level: real(0.01, 0.2), ncp: real(0, 12) }), 200);
+  const expected =
+    await r(`df <- ${column(rows, (row) => row.df)}; ncp <- ${column(rows, (row) => row.ncp)}; critical <- qt(${column(rows, (row) => row.level)} / 2, df, lower.tail = FALSE)
+    suppressWarnings(c(critical, pt(-critical, df, ncp), pt(critical, df, ncp)))`);
+  rows.forEach(({ df, level, ncp }, index) => {
+    const [critical = NaN, below = NaN, lower = NaN] = [0, 1, 2].map((part) => expected[index + part * rows.length]);
+    const power = 1 - lower + below;
+    expectClose(twoSidedPower(critical, df, ncp), power, 1e-7);
+    const isFlat = power < level + 1e-3 || power > 0.999; // where power says next to nothing about ncp
+    if (!isFlat) expectClose(ncpForPower(critical, df, power), ncp, 1e-7);
   });
 });
 

@@ -19,6 +19,19 @@ test('so many trays show the difference, one fewer would not', () => {
   expect(shown(units - 1)).toBeGreaterThan(0.1);
 });
 
+test('as many as by counting up from two, whatever the share, the trays and their spread', () => {
+  for (const share of [0.02, 0.5, 0.93])
+    for (const seeds of [10, 100])
+      for (const used of [1, 6]) {
+        const isShown = (k: number) =>
+          (detectableProportion({ share, control: seeds * k, treated: seeds * k, used, dfUsed: 2 * k - 1 }) ?? 1) <=
+          0.15;
+        let units = 2;
+        while (!isShown(units)) units++;
+        expect(unitsForProportion(0.15, { share, seeds, used })).toBe(units);
+      }
+});
+
 test('a smaller difference, fuller spread or smaller trays take more units', () => {
   const tray = { share: 0.75, seeds: 50, used: 2 };
   const units = unitsForProportion(0.1, tray) ?? NaN;

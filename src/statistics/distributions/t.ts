@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.ts';
 import { fQuantile } from './f.ts';
 import { incompleteBeta } from './incomplete-beta.ts';
 
@@ -45,8 +46,12 @@ export function tQuantile(p: number, df: number): number {
   if (!(p > 0 && p < 1 && df > 0 && df < Infinity)) {
     throw new RangeError(`tQuantile needs a probability between 0 and 1 and df above 0, got ${p} on ${df}`);
   }
+  return quantile(p, df);
+}
+
+const quantile = remembered((p, df) => {
   const within = 2 * Math.abs(p - 0.5);
   if (within === 0) return 0;
   const square = within < 0.5 ? fQuantile(within, 1, df) : 1 / fQuantile(2 * Math.min(p, 1 - p), df, 1);
   return Math.sign(p - 0.5) * Math.sqrt(square);
-}
+});

@@ -1,8 +1,11 @@
 import { findRoot } from '../find-root.ts';
-import { chiScale, type ChiScale } from './chi-scale.ts';
+import { betaKernel } from './beta-kernel.ts';
+import { deviance } from './deviance.ts';
+import { incompleteBeta } from './incomplete-beta.ts';
 import { noncentralTCdf } from './noncentral-t.ts';
+import { normalQuantile } from './normal.ts';
 import { stepOnLog } from './step-on-log.ts';
-import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+import { stirlingError } from './stirling-error.ts';
 
 /** Beyond this noncentrality, and below one degree of freedom, the slower way holds. */
 const FAR = 40;
@@ -19,7 +22,7 @@ const FAR = 40;
  */
 export function twoSidedPower(critical: number, df: number, ncp: number): number {
   if (Number.isFinite(critical) && ncp >= 0 && ncp <= FAR && df > 0 && df < Infinity) {
-    return 1 - missed(critical, ncp, chiScale(df, critical, ncp)).chance;
+    return 1 - missed(critical, df, ncp).chance;
   }
   return 1 - noncentralTCdf(critical, df, ncp) + noncentralTCdf(-critical, df, ncp);
 }
@@ -40,9 +43,8 @@ export function ncpForPower(critical: number, df: number, power: number): number
   const near = Math.max(critical / 2, critical * (1 - 1 / (4 * df)) + normalQuantile(power) * spread);
   const reach = near + spread;
   if (df >= 1 && reach <= FAR) {
-    const scale = chiScale(df, critical, reach);
     for (let [round, ncp] = [0, near]; round < 20 && ncp > 0 && ncp <= reach; round++) {
-      const { chance, slope, bend } = missed(critical, ncp, scale);
+      const { chance, slope, bend } = missed(critical, df, ncp);
       const step = stepOnLog(chance, slope, bend, 1 - power);
       ncp -= step;
       if (Math.abs(step) <= 1e-5) return ncp; // the next would be as small as its cube
@@ -53,19 +55,32 @@ export function ncpForPower(critical: number, df: number, power: number): number
   return findRoot((value) => twoSidedPower(critical, df, value) - power, 0, high);
 }
 
-/** P(|T| ≤ critical), and its first two derivatives by the noncentrality. */
-function missed(critical: number, ncp: number, { values, weights }: ChiScale) {
-  let chance = 0;
-  let slope = 0;
-  let bend = 0;
-  for (let index = 0; index < values.length; index++) {
-    const weight = weights[index] as number;
-    const reach = critical * (values[index] as number);
-    const [upper, lower] = [reach - ncp, -reach - ncp];
-    chance += weight * (normalCdf(upper) - normalCdf(lower));
-    const [below, above] = [weight * normalDensity(lower), weight * normalDensity(upper)];
-    slope += below - above;
-    bend += lower * below - upper * above;
+/**
+ * P(|T| ≤ critical), and its first two derivatives by the noncentrality. T² is noncentral F on 1 and df: a beta tail
+ * whose first parameter is ½ and a Poisson number with the mean ncp²/2. Summed from the largest number
+ * that matters downwards, where each tail is the one before and a bit more, so that no digits are lost.
+ *
+ * Source: Abramowitz & Stegun (1964), 26.6.18 and 26.5.16, from memory; derivatives are those of the Poisson weights.
+ */
+function missed(critical: number, df: number, ncp: number) {
+  const square = critical * critical;
+  const [x, y] = [square / (df + square), df / (df + square)];
+  if (x === 0) return { chance: 0, slope: 0, bend: 0 };
+  const mean = Math.max((ncp * ncp) / 2, 1e-20); // as good as 0, which weights could not be divided by
+  const top = Math.ceil(mean + 9 * Math.sqrt(mean) + 10);
+  let weight = Math.exp(-stirlingError(top) - deviance(top, mean)) / Math.sqrt(2 * Math.PI * top);
+  const kernel = betaKernel(top + 0.5, df / 2)(x, y);
+  let tail = incompleteBeta(x, y, top + 0.5, df / 2, kernel);
+  let fall = kernel / (top + 0.5); // by how much the next tail is smaller
+  let [nextFall, chance, byMean, byMeanTwice] = [0, 0, 0, 0];
+  for (let number = top; number >= 0; number--) {
+    chance += weight * tail;
+    byMean -= weight * fall;
+    byMeanTwice += weight * (fall - nextFall);
+    weight *= number / mean;
+    nextFall = fall;
+    fall *= (number + 0.5) / (x * (number - 0.5 + df / 2));
+    tail += fall;
   }
-  return { chance, slope, bend };
+  return { chance, slope: ncp * byMean, bend: byMean + ncp * ncp * byMeanTwice };
 }
