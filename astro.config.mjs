@@ -8,6 +8,7 @@ import { parse } from 'yaml';
 import { tidyKept } from './src/files/kept/tidy-kept.ts';
 import { movedPages } from './src/files/moved-pages.ts';
 import { offlinePage } from './src/files/offline-page.ts';
+import { pageThreads } from './src/files/page-threads.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
 import { renewedContent } from './src/files/renewed-content.ts';
@@ -32,6 +33,7 @@ export default defineConfig({
   ...publishedAt(),
   integrations: [
     mdx(),
+    pageThreads(),
     moved.integration,
     sitemap({ filter: (page) => !moved.has(page) }),
     searchIndex(moved.has),
@@ -41,7 +43,7 @@ export default defineConfig({
   ],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
-  build: { inlineStylesheets: 'never', concurrency: 4 }, // summaries are printed beside
+  build: { inlineStylesheets: 'never', concurrency: 24 }, // of several trials at once, for `pageThreads`
   markdown: {
     syntaxHighlight: false,
     processor: unified({ remarkPlugins: [proseGuard, proseHeadings], smartypants: false }),

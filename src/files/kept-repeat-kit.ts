@@ -1,6 +1,6 @@
 import type { Site, Trial } from '../trial/trial.ts';
 import { buildKeeper, isBuilding } from './kept/build-keeper.ts';
-import { printingThreads } from './printing-threads.ts';
+import { printed } from './printed.ts';
 import { repeatKitZip } from './repeat-kit-zip.ts';
 
 export interface KitOrder {
@@ -18,7 +18,7 @@ export async function keptRepeatKit({ trial, address, site }: KitOrder): Promise
   const zip = await buildKeeper().bytes(
     'kit',
     JSON.stringify(order),
-    async () => (await printingThreads().run(order, { name: 'kit' })) ?? new Uint8Array(), // no kit yet
+    async () => (await printed('kit', order)) ?? new Uint8Array(), // no kit yet
   );
   return zip.length === 0 ? null : zip;
 }

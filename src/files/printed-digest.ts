@@ -2,7 +2,7 @@ import type { Site } from '../trial/trial.ts';
 import type { AnalysedTrial } from './analysed-trial.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
 import { digestOf } from './kept/digest-of.ts';
-import { printingThreads } from './printing-threads.ts';
+import { printed } from './printed.ts';
 
 /** What the booklet of a season is made from. */
 export interface DigestOrder {
@@ -16,7 +16,5 @@ export interface DigestOrder {
 export function printedDigest(order: DigestOrder): Promise<Uint8Array> {
   const { year, site, trials } = order;
   const inputs = trials.map(({ trial, analysis, address }) => [digestOf(trial), digestOf(analysis), address]);
-  return buildKeeper().bytes('digest', JSON.stringify([year, digestOf(site), inputs]), () =>
-    printingThreads().run(order, { name: 'digest' }),
-  );
+  return buildKeeper().bytes('digest', JSON.stringify([year, digestOf(site), inputs]), () => printed('digest', order));
 }

@@ -1,7 +1,7 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
-import { printingThreads } from './printing-threads.ts';
+import { printed } from './printed.ts';
 
 /** What a summary is made from. */
 export interface SummaryOrder {
@@ -19,4 +19,4 @@ export interface SummaryOrder {
  * meanwhile.
  */
 export const printedSummary = (order: SummaryOrder): Promise<Uint8Array> =>
-  buildKeeper().bytes('summary', JSON.stringify(order), () => printingThreads().run(order, { name: 'summary' }));
+  buildKeeper().bytes('summary', JSON.stringify(order), () => printed('summary', order));

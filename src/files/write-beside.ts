@@ -1,0 +1,20 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+
+/** Where a build notes, for all its threads, the folder into which it writes the site. */
+export const SITE_FOLDER = 'FAIRSOWN_SITE_FOLDER';
+
+/**
+ * Writes files into a folder of the site that is being built, beside the one that Astro asked for.
+ *
+ * @param folder below that of the site
+ * @throws {Error} of the file system
+ */
+export async function writeBeside(
+  folder: string,
+  files: readonly { readonly name: string; readonly bytes: Uint8Array }[],
+): Promise<void> {
+  const path = join(process.env[SITE_FOLDER] ?? '', folder);
+  await mkdir(path, { recursive: true });
+  await Promise.all(files.map(({ name, bytes }) => writeFile(join(path, name), bytes)));
+}
