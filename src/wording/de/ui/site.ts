@@ -168,7 +168,9 @@ export const site = {
   'status.growing': 'läuft',
   'status.finished': 'abgeschlossen',
   'status.abandoned': 'aufgegeben',
-  'statusNote.planned': 'Noch ist nichts gesät. Der Plan steht hier, damit niemand die Frage später ändern kann.',
+  'statusNote.planned': 'Noch ist nichts gesät.',
+  'statusNote.frozen':
+    'Noch ist nichts gesät. Der Plan steht hier mit Datum und Prüfsumme, so dass es auffällt, wenn die Frage später geändert wird.',
   'statusNote.growing': 'Es wird noch gezählt. Behandlungen werden erst danach verglichen.',
   'statusNote.soFar':
     'Das Saatgut lagert weiter. Was hier steht, gilt für die bisherigen Prüfungen; es wird nichts vorausgesagt.',

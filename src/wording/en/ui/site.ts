@@ -163,7 +163,9 @@ export const site = {
   'status.growing': 'growing',
   'status.finished': 'finished',
   'status.abandoned': 'abandoned',
-  'statusNote.planned': 'Nothing has been sown yet. The plan stands here so that nobody can change the question later.',
+  'statusNote.planned': 'Nothing has been sown yet.',
+  'statusNote.frozen':
+    'Nothing has been sown yet. The plan stands here with its date and digest, so that a later change of the question shows.',
   'statusNote.growing': 'Counting goes on. Treatments are not compared until it is over.',
   'statusNote.soFar': 'The seed is still in storage. What stands here is of the tests so far; no forecast is made.',
   'statusNote.finished': 'Counting is over.',
