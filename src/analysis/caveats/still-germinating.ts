@@ -9,7 +9,8 @@ import type { Rule } from './rule.ts';
 
 /**
  * The last check added 5 % of the seeds or more, so more may have come up afterwards. Looks at the trial's last
- * check, which may be later than the outcome's day; with a single check nothing can be told.
+ * check, which may be later than the outcome's day; with a single check nothing can be told. Silent where all
+ * came up, for then nothing is left to come.
  */
 export const stillGerminating: Rule = (trial, results) =>
   results.filter(isAboutCounts).flatMap((result) =>
@@ -25,7 +26,7 @@ function lastStep(trial: Trial, result: Result, group: Group): Evidence['still-g
   const seeds = sowings.reduce((sum, sowing) => sum + (sowing.seeds ?? 0), 0);
   const checks = mergedCounts(trial, sowings);
   const [before, last] = checks.slice(-2);
-  if (before === undefined || last === undefined || seeds === 0) return null;
+  if (before === undefined || last === undefined || last.total >= seeds) return null;
   const added = last.total - before.total;
   return { added, seeds, percent: (100 * added) / seeds, from: before.day, to: last.day };
 }

@@ -25,6 +25,8 @@ test('five are some', () => {
 });
 
 test('a tray without a time came up with nothing, one that was not checked may not have', () => {
-  expect(told(2, 0, { measure: 't50', leftOut: leftOut('nothing-germinated') })).toHaveLength(1);
+  expect(told(2, 0, { measure: 't50', leftOut: leftOut('nothing-germinated') })).toMatchObject([
+    { evidence: { germinated: { treatment: 0, control: 2 }, seeds: { treatment: 50, control: 50 } } },
+  ]);
   expect(told(2, 0, { leftOut: leftOut('not-checked') })).toEqual([]);
 });

@@ -45,6 +45,18 @@ test('two trays of which one was left out are one, and two were sown', () => {
   });
 });
 
+test('several trays without a time, because nothing came up in them, are not one', () => {
+  const none = [0, 50] as const;
+  const trial = germinationTrial({ packet: [tray, tray], jar: [none, none] });
+  const told = (reason: 'nothing-germinated' | 'not-checked', sowings = ['leek-jar-1', 'leek-jar-2']) => {
+    const leftOut = sowings.map((sowing) => ({ sowing, reason, what: null }));
+    return oneSowing(trial, [resultOf(trial, { measure: 't50', leftOut })]);
+  };
+  expect(told('nothing-germinated')).toEqual([]);
+  expect(told('nothing-germinated', ['leek-jar-1'])).toHaveLength(1);
+  expect(told('not-checked')).toHaveLength(1);
+});
+
 test('without comparisons there is nothing to limit', () => {
   expect(oneSowing(germinationTrial({ packet: [tray], jar: [tray] }), [makeResult()])).toEqual([]);
 });

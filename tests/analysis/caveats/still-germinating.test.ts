@@ -79,6 +79,15 @@ test('a last check that one tray missed is none', () => {
   ).toMatchObject([{ evidence: { from: 5, to: 11 } }]);
 });
 
+test('where all are up none is left to come', () => {
+  const trial = (last: number) => {
+    const counts = [makeCount('j1', 11, 30), makeCount('j1', 14, last)];
+    return makeTrial({ sowings: [makeSowing('j1', 'jar')], counts });
+  };
+  expect(stillGerminating(trial(50), [resultOf(trial(50))])).toEqual([]);
+  expect(stillGerminating(trial(49), [resultOf(trial(49))])).toHaveLength(1);
+});
+
 test('with one check nothing can be told', () => {
   const trial = makeTrial({ sowings: [makeSowing('j1', 'jar')], counts: [makeCount('j1', 14, 45)] });
   expect(stillGerminating(trial, [resultOf(trial)])).toEqual([]);

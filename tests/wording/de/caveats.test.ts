@@ -28,8 +28,8 @@ test('serious caveats', () => {
       … es gab nur eine Schale je Behandlung
       Es gab nur eine Schale je Behandlung. Schalen unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur eine, lässt sich dieser Zufall nicht von der Behandlung trennen.
     one-sowing
-      … es gab nur eine Schale bei „Dichtes Glas“
-      Es gab nur eine Schale bei „Dichtes Glas“. Schalen unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur eine, lässt sich dieser Zufall nicht von der Behandlung trennen.
+      … nur eine Schale bei „Dichtes Glas“ ging in den Vergleich ein
+      Nur eine Schale bei „Dichtes Glas“ ging in den Vergleich ein. Schalen unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur eine, lässt sich dieser Zufall nicht von der Behandlung trennen.
     one-sowing
       … bei „Papiertüte“ konnte keine Schale gezählt werden
       Bei „Papiertüte“ konnte keine Schale gezählt werden. Schalen unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur eine, lässt sich dieser Zufall nicht von der Behandlung trennen.
@@ -118,7 +118,7 @@ test('cautions', () => {
       Der Plan sagte Tag 14; gezählt wurde am Tag 15. t7 war geplant und wurde weggelassen: knocked over. Zählen, ohne zu wissen, was was ist: Der Plan sagte „ja“; jetzt ist es „nein“. Dazu 1 weitere Abweichung.
     still-germinating
       … es gingen noch Samen auf, als das Zählen endete
-      Es gingen noch Samen auf, als das Zählen endete: 6 von 100 zwischen Tag 12 und Tag 14. Eine spätere Auszählung könnte anders ausfallen.
+      Bei „Dichtes Glas“ gingen noch Samen auf, als das Zählen endete: 6 von 100 zwischen Tag 12 und Tag 14. Eine spätere Auszählung könnte anders ausfallen.
     sowings-left-out
       … 1 Schale wurde weggelassen
       Schale T7 (knocked over on day 5) wurde weggelassen. Mit allen Schalen ändert sich das Ergebnis nicht.

@@ -27,8 +27,8 @@ test('serious caveats', () => {
       … there was only one tray of each
       There was only one tray of each. Trays differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.
     one-sowing
-      … there was only one tray of Sealed jar
-      There was only one tray of Sealed jar. Trays differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.
+      … only one tray of Sealed jar entered the comparison
+      Only one tray of Sealed jar entered the comparison. Trays differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.
     one-sowing
       … no tray of Paper packet could be counted
       No tray of Paper packet could be counted. Trays differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.
@@ -117,7 +117,7 @@ test('cautions', () => {
       The plan said day 14; the count is of day 15. t7 was planned and left out: knocked over. The counting without knowing which is which: the plan said “yes”; now it is “no”. And 1 more change.
     still-germinating
       … seeds were still coming up when counting stopped
-      Seeds were still coming up when counting stopped: 6 of 100 between day 12 and day 14. A later count might read otherwise.
+      Seeds of Sealed jar were still coming up when counting stopped: 6 of 100 between day 12 and day 14. A later count might read otherwise.
     sowings-left-out
       … 1 tray was left out
       Tray T7 (knocked over on day 5) was left out. With it in, the finding does not change.

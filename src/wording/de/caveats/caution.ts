@@ -84,9 +84,9 @@ export const caution: CaveatTexts<
       sentence: `${changes.slice(0, 3).map(planChangeText).join(' ')}${more > 0 ? rest : ''}`,
     };
   },
-  'still-germinating': ({ added, seeds, percent, from, to }) => ({
+  'still-germinating': ({ added, seeds, percent, from, to }, { caveat, label }) => ({
     reason: 'es gingen noch Samen auf, als das Zählen endete',
-    sentence: `Es gingen noch Samen auf, als das Zählen endete: ${added} von ${number(seeds)}${seeds === 100 ? '' : ` (${number(Math.round(percent))} von 100)`} zwischen Tag ${number(from)} und Tag ${number(to)}. Eine spätere Auszählung könnte anders ausfallen.`,
+    sentence: `${caveat.treatment === null ? 'Es' : `Bei ${label(caveat.treatment)}`} gingen noch Samen auf, als das Zählen endete: ${added} von ${number(seeds)}${seeds === 100 ? '' : ` (${number(Math.round(percent))} von 100)`} zwischen Tag ${number(from)} und Tag ${number(to)}. Eine spätere Auszählung könnte anders ausfallen.`,
   }),
   'sowings-left-out': (evidence, tell) => leftOutText(evidence, tell),
   'many-comparisons': ({ comparisons }) => ({

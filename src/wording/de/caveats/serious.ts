@@ -6,6 +6,7 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quoted } from '../quoted.ts';
 import { storedName } from '../stored-name.ts';
+import { wereMore } from '../../were-more.ts';
 import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats under which a cause is never claimed. */
@@ -22,7 +23,8 @@ export const serious: CaveatTexts<
   | 'unequal-handling'
   | 'checked-on-different-days'
 > = {
-  'one-sowing': ({ treatment, control, units }, { label, tray, noun }) => {
+  'one-sowing': (evidence, { label, tray, noun }) => {
+    const { treatment, control, units } = evidence;
     const both = units.treatment < 2 && units.control < 2;
     const lone = both ? 'je Behandlung' : `bei ${label(units.treatment < 2 ? treatment : control)}`;
     const count = both ? Math.max(units.treatment, units.control) : Math.min(units.treatment, units.control);
@@ -30,7 +32,9 @@ export const serious: CaveatTexts<
     const reason =
       count === 0
         ? `${both ? 'bei keiner Behandlung' : lone} konnte ${article(both ? 'ein' : 'kein', gender)} ${one} gezählt werden`
-        : `es gab nur ${article('ein', gender, 'accusative')} ${one} ${lone}`;
+        : wereMore(evidence)
+          ? `nur ${article('ein', gender)} ${one} ${lone} ging in den Vergleich ein`
+          : `es gab nur ${article('ein', gender, 'accusative')} ${one} ${lone}`;
     return {
       reason,
       sentence: `${sentence(reason)}. ${tray(2)} unterscheiden sich durch Zufall, auch wenn sie gleich behandelt werden. Gibt es nur ${article('ein', gender, 'accusative')}, lässt sich dieser Zufall nicht von der Behandlung trennen.`,

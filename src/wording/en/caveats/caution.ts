@@ -68,9 +68,9 @@ export const caution: CaveatTexts<
     reason: planChangesCounted(changes),
     sentence: `${changes.slice(0, 3).map(planChangeText).join(' ')}${changes.length > 3 ? ` And ${counted(changes.length - 3, 'more change')}.` : ''}`,
   }),
-  'still-germinating': ({ added, seeds, percent, from, to }) => ({
+  'still-germinating': ({ added, seeds, percent, from, to }, { caveat, label }) => ({
     reason: `seeds were still coming up when counting stopped`,
-    sentence: `Seeds were still coming up when counting stopped: ${added} of ${number(seeds)}${seeds === 100 ? '' : ` (${number(Math.round(percent))} of 100)`} between day ${number(from)} and day ${number(to)}. A later count might read otherwise.`,
+    sentence: `Seeds${caveat.treatment === null ? '' : ` of ${label(caveat.treatment)}`} were still coming up when counting stopped: ${added} of ${number(seeds)}${seeds === 100 ? '' : ` (${number(Math.round(percent))} of 100)`} between day ${number(from)} and day ${number(to)}. A later count might read otherwise.`,
   }),
   'sowings-left-out': (evidence, tell) => leftOutText(evidence, tell),
   'many-comparisons': ({ comparisons }) => ({

@@ -4,6 +4,7 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { sentence } from '../../sentence.ts';
 import { storedName } from '../stored-name.ts';
+import { wereMore } from '../../were-more.ts';
 import type { CaveatTexts, Telling } from './telling.ts';
 
 /** Caveats under which a cause is never claimed. */
@@ -20,11 +21,17 @@ export const serious: CaveatTexts<
   | 'unequal-handling'
   | 'checked-on-different-days'
 > = {
-  'one-sowing': ({ treatment, control, units }, { label, tray }) => {
+  'one-sowing': (evidence, { label, tray }) => {
+    const { treatment, control, units } = evidence;
     const both = units.treatment < 2 && units.control < 2;
     const lone = both ? 'each' : label(units.treatment < 2 ? treatment : control);
     const count = both ? Math.max(units.treatment, units.control) : Math.min(units.treatment, units.control);
-    const reason = count === 0 ? `no ${tray()} of ${lone} could be counted` : `there was only one ${tray()} of ${lone}`;
+    const reason =
+      count === 0
+        ? `no ${tray()} of ${lone} could be counted`
+        : wereMore(evidence)
+          ? `only one ${tray()} of ${lone} entered the comparison`
+          : `there was only one ${tray()} of ${lone}`;
     return {
       reason,
       sentence: `${sentence(reason)}. ${sentence(tray(2))} differ by luck even when they are treated alike, and with one of a kind that luck cannot be told from the treatment.`,
