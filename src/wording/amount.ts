@@ -1,3 +1,5 @@
+import { rounded } from './rounded.ts';
+
 /**
  * A number made ready to be said: rounded, with its direction apart, and never rounded across a line
  * that a verdict stands on.
@@ -26,8 +28,7 @@ export function amount(value: number, digits: number, margin: number | null = nu
   if (size === 0 || size === margin) return { sign, size, digits, near: 'exact' };
 
   const step = 10 ** -digits;
-  const rounded = Math.round(size / step) * step;
-  const shown = Number(rounded.toFixed(digits));
+  const shown = rounded(size, digits);
   if (margin !== null && crosses(size, shown, margin)) {
     return { sign, size: margin, digits, near: size > margin ? 'just-over' : 'just-under' };
   }
