@@ -1,4 +1,4 @@
-import type { Analysis, Comparison } from '../analysis/analysis.ts';
+import type { Analysis, Comparison, Result } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 
 export interface Published {
@@ -23,16 +23,19 @@ export function frontPage(published: readonly Published[]): FrontPage {
   return {
     newest,
     firmest: newest.filter(({ analysis }) =>
-      analysis.results.some(({ primary, comparisons }) => primary && comparisons.some(isFirm)),
+      analysis.results.some(
+        (result) => result.primary && result.comparisons.some((comparison) => isFirm(result, comparison)),
+      ),
     ),
     growing: withStatus('growing'),
     planned: withStatus('planned'),
   };
 }
 
-/** Decided, and capped by no caveat. */
-export function isFirm({ verdict, ceiling }: Comparison): boolean {
-  return ceiling === 'none' && (verdict === 'matters' || verdict === 'different' || verdict === 'same');
+/** Decided, and capped by no caveat; of stored seed that was tested several times only the last test counts. */
+export function isFirm({ comparisons }: Result, { verdict, ceiling, stored }: Comparison): boolean {
+  const isLast = comparisons.every((other) => (other.stored ?? 0) <= (stored ?? 0));
+  return isLast && ceiling === 'none' && (verdict === 'matters' || verdict === 'different' || verdict === 'same');
 }
 
 const lastDay = ({ trial }: Published) => trial.finished ?? trial.sown ?? '';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Comparison } from '../../src/analysis/analysis.ts';
-import { frontPage, type Published } from '../../src/report/front-page.ts';
+import { frontPage, isFirm, type Published } from '../../src/report/front-page.ts';
 import type { Trial } from '../../src/trial/trial.ts';
 import { makeComparison } from '../support/make-comparison.ts';
 import { makeAnalysis, makeResult } from '../support/make-result.ts';
@@ -35,6 +35,22 @@ test('firm is only what was decided and is capped by nothing', () => {
     published('one-tray', {}, { verdict: 'untestable' }),
   ]);
   expect(ids(page.firmest)).toEqual(['alike', 'matters']);
+});
+
+test('of stored seed only the last test can be firm', () => {
+  const tests = (...verdicts: Comparison['verdict'][]): Published => {
+    const comparisons = verdicts.map((verdict, index) =>
+      makeComparison({ estimate: 5, parts: { verdict, stored: index + 1 } }),
+    );
+    return {
+      trial: makeTrial({ id: verdicts.join() }),
+      analysis: makeAnalysis({ results: [makeResult({ comparisons })] }),
+    };
+  };
+  const page = frontPage([tests('same', 'different'), tests('same', 'unclear')]);
+  expect(ids(page.firmest)).toEqual(['same,different']);
+  const [result] = page.firmest[0]!.analysis.results;
+  expect(result!.comparisons.map((comparison) => isFirm(result!, comparison))).toEqual([false, true]);
 });
 
 test('a growing or planned trial is no finding', () => {
