@@ -1,6 +1,7 @@
 import { detectableMean } from '../statistics/detectable-mean.ts';
 import { detectableProportion } from '../statistics/detectable-proportion.ts';
 import type { Comparison, Result } from './analysis.ts';
+import { hasUnknownSpread } from './has-unknown-spread.ts';
 
 /** The smallest difference that a trial of so many units each shows 4 times in 5: points per 100 seeds, or the outcome's own unit. */
 export interface DetectableByUnits {
@@ -14,7 +15,7 @@ export interface DetectableByUnits {
 
 /**
  * How the difference that can be shown falls with the number of units, up to the number that settles the
- * question (methods 7 and 11), at the trial's own spread or, for germination with one unit each, at φ = 2.
+ * question (methods 7 and 11), at the trial's own spread or, where germination tells nothing of it, at φ = 2.
  *
  * @returns null where the comparison does not say what would settle it, or compares several lots together
  */
@@ -38,7 +39,7 @@ export function detectableByUnits(result: Result, comparison: Comparison): Detec
       return found === null ? [] : [{ units: number, detectable: found }];
     }),
     settles,
-    assumed: result.measure === 'germination' && comparison.dispersion === null,
+    assumed: result.measure === 'germination' && (comparison.dispersion === null || hasUnknownSpread(comparison)),
   };
 }
 

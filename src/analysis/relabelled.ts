@@ -22,7 +22,7 @@ const LEAST_ARRANGEMENTS = 35;
  * weighed as in the comparison: pooled seeds or means of units, in blocks the plain mean over blocks.
  *
  * @param seed of the draws, such as the trial's id
- * @returns null where there are fewer than 35 arrangements, where lots are pooled that are compared one by one, or
+ * @returns null where there are fewer than 35 arrangements, where all units are alike, where lots are pooled that are compared one by one, or
  *          where the comparison was made in another way than this, so that the real difference would not be the one said
  */
 export function relabelled(seed: string, result: Result, comparison: Comparison): Relabelled | null {
@@ -52,6 +52,7 @@ export function relabelled(seed: string, result: Result, comparison: Comparison)
     seen.add(key);
     others.push(difference(strata, dealt, result));
   }
+  if (real === 0 && others.every((other) => other === 0)) return null;
   const reached = Math.abs(real) - 1e-9 * Math.max(1, Math.abs(real));
   return { real: estimate, others, asLarge: others.filter((other) => Math.abs(other) >= reached).length };
 }

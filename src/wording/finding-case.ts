@@ -1,5 +1,5 @@
 import type { Comparison, Range, Result } from '../analysis/analysis.ts';
-import { hardlyAny } from './hardly-any.ts';
+import { hardlyAny } from '../analysis/hardly-any.ts';
 
 /**
  * Which sentence a comparison gets. The verdict's own name where nothing overrules it; else

@@ -6,7 +6,7 @@ import type { Trial } from '../trial/trial.ts';
 import { amount, type Amount } from './amount.ts';
 import { digitsFor } from './digits-for.ts';
 import { findingCase, type FindingCase } from './finding-case.ts';
-import { groupsOf } from './groups-of.ts';
+import { groupsOf } from '../analysis/groups-of.ts';
 
 /** Everything a result sentence needs, chosen and rounded; a language only fills its template. */
 export interface Facts {

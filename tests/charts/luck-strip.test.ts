@@ -142,7 +142,7 @@ test('what would settle it: at the spread seen, or at one that is assumed and sa
           "10 per 100 or more",
         ],
       ],
-      "subtitle": "Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: 10 per 100.",
+      "subtitle": "Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as this trial tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: 10 per 100.",
       "title": "About 32 pots of each would settle a difference of 10 per 100",
     }
   `);
@@ -318,7 +318,7 @@ test('what would settle several lots is a table, a row a lot', () => {
   expect(others).toEqual([]);
   expect(table).toMatchInlineSnapshot(`
     {
-      "caption": "The smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)",
+      "caption": "The smallest difference that so many of each would show 4 times in 5. Assumed, as this trial tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)",
       "head": [
         "Lot",
         "2 trays",

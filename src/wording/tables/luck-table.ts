@@ -1,6 +1,6 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
 import { luckOfTwo } from '../../statistics/luck-of-two.ts';
-import { groupsOf } from '../groups-of.ts';
+import { groupsOf } from '../../analysis/groups-of.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
 

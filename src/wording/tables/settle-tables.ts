@@ -3,7 +3,7 @@ import type { DetectableByUnits } from '../../analysis/detectable-by-units.ts';
 import { leftToSettle } from '../../analysis/left-to-settle.ts';
 import type { Trial } from '../../trial/trial.ts';
 import { detectableSize } from '../detectable-size.ts';
-import { groupsOf } from '../groups-of.ts';
+import { groupsOf } from '../../analysis/groups-of.ts';
 import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
 

@@ -1,3 +1,4 @@
+import { hasUnknownSpread } from '../../../analysis/has-unknown-spread.ts';
 import { sentence } from '../../sentence.ts';
 import { counted } from '../counted.ts';
 import { sizeText } from '../size-text.ts';
@@ -20,5 +21,8 @@ function settle({ trial, facts, words, comparison }: Saying): string {
   const { units, difference } = facts.settle;
   const noun = unitNoun(trial, kind);
   const each = `${counted(units, noun)} ${kind === 'block' ? 'mit beiden Behandlungen' : 'je Behandlung'}`;
-  return ` Bei der Streuung von ${noun.one} zu ${noun.one} in diesem Versuch würden etwa ${each} einen Unterschied von ${sizeText(difference, words)} klären.`;
+  const spread = hasUnknownSpread(comparison)
+    ? `Wenn ${noun.many} doppelt so stark schwanken, wie es der Zufall einzelner Samen täte (dieser Versuch konnte es nicht zeigen),`
+    : `Bei der Streuung von ${noun.one} zu ${noun.one} in diesem Versuch`;
+  return ` ${spread} würden etwa ${each} einen Unterschied von ${sizeText(difference, words)} klären.`;
 }

@@ -1,4 +1,4 @@
-import { hardlyAny } from '../../hardly-any.ts';
+import { hardlyAny } from '../../../analysis/hardly-any.ts';
 import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { counted } from '../counted.ts';

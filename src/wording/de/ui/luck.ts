@@ -40,7 +40,7 @@ export const luck = {
   'luck.settle.asSeen':
     'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs. Linie: ein Unterschied von {size}.',
   'luck.settle.assumed':
-    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2). Linie: ein Unterschied von {size}.',
+    'Zeichen: der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da dieser Versuch darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2). Linie: ein Unterschied von {size}.',
   'luck.settle.description': 'Kleinster gezeigter Unterschied nach Anzahl je Behandlung. {values}',
   'luck.settle.each': '{units} je Behandlung',
   'luck.settle.here': 'dieser Versuch',
@@ -49,7 +49,7 @@ export const luck = {
   'luck.settle.tableSeen':
     'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen, bei der Streuung dieses Versuchs',
   'luck.settle.tableAssumed':
-    'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da je eine darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2)',
+    'Der kleinste Unterschied, den so viele je Behandlung in 4 von 5 Fällen zeigen. Angenommen, da dieser Versuch darüber nichts sagt: sie schwanken doppelt so stark wie der Zufall einzelner Samen (φ = 2)',
   'luck.settle.settled': 'Für {size} etwa',
   'luck.settle.axis': 'Kleinster gezeigter Unterschied, je 100 Samen',
   'luck.settle.axisIn': 'Kleinster gezeigter Unterschied ({unit})',

@@ -1,3 +1,4 @@
+import { hasUnknownSpread } from '../../../analysis/has-unknown-spread.ts';
 import { sizeText } from '../size-text.ts';
 import { unitWord } from '../unit-word.ts';
 import type { Saying } from './saying.ts';
@@ -24,5 +25,8 @@ function settle({ trial, facts, words, comparison }: Saying): string {
   const word = kind === 'block' ? unitWord(trial, 'sowing', 2) : unitWord(trial, kind, 2);
   const each =
     kind === 'block' ? `${units} ${unitWord(trial, 'block', units)} with both in each` : `${units} ${word} of each`;
-  return ` At this trial’s ${unitWord(trial, kind)}-to-${unitWord(trial, kind)} spread, about ${each} would settle a difference of ${sizeText(difference, words)}.`;
+  const spread = hasUnknownSpread(comparison)
+    ? `If ${unitWord(trial, kind, 2)} vary twice as much as single seeds do by luck, which this trial could not show`
+    : `At this trial’s ${unitWord(trial, kind)}-to-${unitWord(trial, kind)} spread`;
+  return ` ${spread}, about ${each} would settle a difference of ${sizeText(difference, words)}.`;
 }

@@ -1,4 +1,4 @@
-import { hardlyAny } from '../../hardly-any.ts';
+import { hardlyAny } from '../../../analysis/hardly-any.ts';
 import { sizeText } from '../size-text.ts';
 import { unitWord } from '../unit-word.ts';
 import { lookText } from './look-text.ts';

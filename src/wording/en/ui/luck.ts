@@ -38,7 +38,7 @@ export const luck = {
   'luck.settle.asSeen':
     'Mark: the smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial. Line: {size}.',
   'luck.settle.assumed':
-    'Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: {size}.',
+    'Mark: the smallest difference that so many of each would show 4 times in 5. Assumed, as this trial tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2). Line: {size}.',
   'luck.settle.description': 'Smallest difference shown, by number of each. {values}',
   'luck.settle.each': '{units} of each',
   'luck.settle.here': 'this trial',
@@ -47,7 +47,7 @@ export const luck = {
   'luck.settle.tableSeen':
     'The smallest difference that so many of each would show 4 times in 5, at the spread seen in this trial',
   'luck.settle.tableAssumed':
-    'The smallest difference that so many of each would show 4 times in 5. Assumed, as one of each tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)',
+    'The smallest difference that so many of each would show 4 times in 5. Assumed, as this trial tells nothing about it: they vary twice as much as the luck of single seeds (φ = 2)',
   'luck.settle.settled': '{size} settled by about',
   'luck.settle.axis': 'Smallest difference shown, per 100 seeds',
   'luck.settle.axisIn': 'Smallest difference shown ({unit})',

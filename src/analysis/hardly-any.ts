@@ -1,4 +1,4 @@
-import type { Comparison, Result } from '../analysis/analysis.ts';
+import type { Comparison, Result } from './analysis.ts';
 import { groupsOf } from './groups-of.ts';
 
 /** Fewer than 5 came up in both together (methods.md 7). */

@@ -1,4 +1,4 @@
-import type { Comparison, Group, Result } from '../analysis/analysis.ts';
+import type { Comparison, Group, Result } from './analysis.ts';
 
 /** The two groups of a comparison; null each for a comparison pooled over lots, which has none of its own. */
 export function groupsOf(
