@@ -1,5 +1,6 @@
 import { addDays } from '../trial/text/add-days.ts';
 import type { Trial } from '../trial/trial.ts';
+import { onceATrial } from './once-a-trial.ts';
 
 /**
  * The date of the first look at a result: the earliest check after day 0, measurement, or weighing after
@@ -8,7 +9,7 @@ import type { Trial } from '../trial/trial.ts';
  *
  * @returns an ISO date, or null where nothing has been looked at yet or no date can be known
  */
-export function firstCountDate(trial: Trial): string | null {
+export const firstCountDate = onceATrial((trial: Trial): string | null => {
   const sownOf = new Map(trial.sowings.map(({ id, sown }) => [id, sown]));
   const firstDays = new Map<string, number>(); // by day 0, of which there are few
   const look = (sowing: string, day: number, isLook: () => boolean) => {
@@ -23,4 +24,4 @@ export function firstCountDate(trial: Trial): string | null {
   const weighed = trial.weighings.filter(({ stage }) => stage !== 'before').map(({ date }) => date ?? trial.sown);
 
   return [...looked, ...weighed].filter((date) => date !== null).toSorted()[0] ?? null;
-}
+});

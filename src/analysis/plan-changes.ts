@@ -1,5 +1,6 @@
 import type { Plan, Trial } from '../trial/trial.ts';
-import type { PlanChange } from './analysis.ts';
+import type { Analysis, PlanChange } from './analysis.ts';
+import { onceATrial } from './once-a-trial.ts';
 import { doneParts } from './plan/done-parts.ts';
 import type { PlanPart } from './plan/plan-part.ts';
 import { plannedParts } from './plan/planned-parts.ts';
@@ -12,7 +13,7 @@ import { plannedParts } from './plan/planned-parts.ts';
  *
  * @returns the plan's date and the changes, sorted by path; null and none without plan.yaml
  */
-export function planChanges(trial: Trial): { readonly fixed: string | null; readonly changes: readonly PlanChange[] } {
+export const planChanges = onceATrial((trial: Trial): Analysis['plan'] => {
   const { plan } = trial;
   if (plan === null) return { fixed: null, changes: [] };
 
@@ -36,7 +37,7 @@ export function planChanges(trial: Trial): { readonly fixed: string | null; read
     ...sealChanges(plan, trial),
   ];
   return { fixed: plan.fixed, changes: changes.toSorted((a, b) => (a.what < b.what ? -1 : a.what > b.what ? 1 : 0)) };
-}
+});
 
 const sectionOf = (path: string): string => path.split('.')[0] ?? '';
 

@@ -1,4 +1,4 @@
-import type { Trial } from '../trial/trial.ts';
+import type { Measurement, Trial } from '../trial/trial.ts';
 
 /**
  * The same trial with the rows of its tables in one order, so that the order in which a file lists
@@ -8,38 +8,36 @@ import type { Trial } from '../trial/trial.ts';
 export function sortedTrial(trial: Trial): Trial {
   return {
     ...trial,
-    sowings: sortedBy(trial.sowings, ({ id }) => [id]),
-    counts: sortedBy(trial.counts, ({ sowing, day }) => [sowing, day]),
-    measurements: sortedBy(trial.measurements, ({ sowing, day, plant, values }) => [
-      sowing,
-      day,
-      plant ?? '',
-      ...trial.traits.map(({ column }) => values[column] ?? -Infinity),
+    sowings: sortedBy(trial.sowings, [({ id }) => id]),
+    counts: sortedBy(trial.counts, [({ sowing }) => sowing, ({ day }) => day]),
+    measurements: sortedBy(trial.measurements, [
+      ({ sowing }) => sowing,
+      ({ day }) => day,
+      ({ plant }) => plant ?? '',
+      ...trial.traits.map(
+        ({ column }) =>
+          ({ values }: Measurement) =>
+            values[column] ?? -Infinity,
+      ),
     ]),
-    weighings: sortedBy(trial.weighings, ({ lot, treatment, batch, repeat, stage, mass }) => [
-      lot,
-      treatment ?? '',
-      batch ?? '',
-      repeat ?? '',
-      stage,
-      mass,
+    weighings: sortedBy(trial.weighings, [
+      ({ lot }) => lot,
+      ({ treatment }) => treatment ?? '',
+      ({ batch }) => batch ?? '',
+      ({ repeat }) => repeat ?? '',
+      ({ stage }) => stage,
+      ({ mass }) => mass,
     ]),
   };
 }
 
-type Key = readonly (string | number)[];
-
-function sortedBy<Row>(rows: readonly Row[], keyOf: (row: Row) => Key): readonly Row[] {
-  return rows
-    .map((row) => ({ row, key: keyOf(row) }))
-    .sort((a, b) => compareKeys(a.key, b.key))
-    .map(({ row }) => row);
-}
-
-function compareKeys(a: Key, b: Key): number {
-  for (const [index, left] of a.entries()) {
-    const right = b[index];
-    if (right !== undefined && left !== right) return left < right ? -1 : 1;
-  }
-  return 0;
+/** By the first key, where that is the same by the second, and so on. */
+function sortedBy<Row>(rows: readonly Row[], keys: readonly ((row: Row) => string | number)[]): readonly Row[] {
+  return rows.toSorted((a, b) => {
+    for (const key of keys) {
+      const [left, right] = [key(a), key(b)];
+      if (left !== right) return left < right ? -1 : 1;
+    }
+    return 0;
+  });
 }

@@ -13,8 +13,13 @@ export function variance(values: readonly number[]): number {
   checkValues('variance', values, 2);
   const [first = 0] = values;
   const shifted = values.map((value) => value - first);
-  const size = Math.max(...values.map(Math.abs));
-  if (Math.max(...shifted) - Math.min(...shifted) <= 1e-12 * size) return 0;
+  let [least, most, size] = [0, 0, Math.abs(first)];
+  for (const value of shifted) {
+    least = Math.min(least, value);
+    most = Math.max(most, value);
+    size = Math.max(size, Math.abs(first + value));
+  }
+  if (most - least <= 1e-12 * size) return 0;
 
   const centre = mean(shifted);
   return shifted.reduce((sum, value) => sum + (value - centre) ** 2, 0) / (values.length - 1);

@@ -9,9 +9,12 @@ import { RULES } from './rules.ts';
  */
 export function caveatsOf(trial: Trial, results: readonly Result[]): Caveat[] {
   const found = Object.values(RULES).flatMap((rule) => rule(trial, results));
-  const unlike = new Map(
-    found.map((caveat) => overOutcomes(caveat, found, results)).map((caveat) => [keyOf(caveat), caveat]),
+  const ofLayout = Map.groupBy(
+    found.filter(({ id }) => OF_LAYOUT.includes(id)),
+    (caveat) => keyOf({ ...caveat, outcome: null }),
   );
+  const rest = found.filter(({ id }) => !OF_LAYOUT.includes(id)).map((caveat) => [keyOf(caveat), caveat] as const);
+  const unlike = new Map([...rest, ...[...ofLayout].flatMap(([key, alike]) => overOutcomes(key, alike, results))]);
   return [...unlike].toSorted(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)).map(([, caveat]) => caveat);
 }
 
@@ -31,19 +34,27 @@ const OF_LAYOUT: readonly CaveatId[] = [
   'few-units',
 ];
 
-/** A caveat of the layout that every outcome with this comparison has alike, as one of the whole trial. */
-function overOutcomes(caveat: Caveat, found: readonly Caveat[], results: readonly Result[]): Caveat {
-  if (!OF_LAYOUT.includes(caveat.id)) return caveat;
-  const whole = { ...caveat, outcome: null };
-  const key = keyOf(whole);
-  const outcomes = found.filter((other) => keyOf({ ...other, outcome: null }) === key).map(({ outcome }) => outcome);
+/**
+ * Caveats of the layout that are alike but for the outcome, with their keys: one of the whole trial where every outcome with
+ * this comparison has it.
+ *
+ * @param key of the one of the whole trial
+ */
+function overOutcomes(
+  key: string,
+  alike: readonly Caveat[],
+  results: readonly Result[],
+): readonly (readonly [string, Caveat])[] {
+  const [first] = alike;
+  if (first === undefined) return [];
   const concerned = results.filter(({ comparisons }) =>
     comparisons.some(
       ({ lot, treatment, control }) =>
-        lot === caveat.lot && (treatment === caveat.treatment || control === caveat.treatment),
+        lot === first.lot && (treatment === first.treatment || control === first.treatment),
     ),
   );
-  return concerned.every(({ outcome }) => outcomes.includes(outcome)) ? whole : caveat;
+  const isOfAll = concerned.every((result) => alike.some(({ outcome }) => outcome === result.outcome));
+  return isOfAll ? [[key, { ...first, outcome: null }]] : alike.map((caveat) => [keyOf(caveat), caveat]);
 }
 
 const WEIGHTS = ['serious', 'caution', 'note'];

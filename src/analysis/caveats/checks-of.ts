@@ -1,25 +1,21 @@
 import type { Count, Trial } from '../../trial/trial.ts';
 import type { Result } from '../analysis.ts';
+import { onceATrial } from '../once-a-trial.ts';
 
 type Check = Count & { germinated: number };
 
-/** Checks by sowing, sorted once for each trial, which never changes. */
-const sorted = new WeakMap<Trial, Map<string, readonly Check[]>>();
-
 /** The checks of a sowing in the order of days, up to and including `until`; those not made are left out. */
 export function checksOf(trial: Trial, sowing: string, until = Infinity): readonly Check[] {
-  const bySowing = sorted.get(trial) ?? checksBySowing(trial);
-  sorted.set(trial, bySowing);
-  return (bySowing.get(sowing) ?? []).filter(({ day }) => day <= until);
+  const checks = checksBySowing(trial).get(sowing) ?? [];
+  return (checks.at(-1)?.day ?? 0) <= until ? checks : checks.filter(({ day }) => day <= until);
 }
 
-function checksBySowing({ counts }: Trial): Map<string, readonly Check[]> {
+const checksBySowing = onceATrial(({ counts }): Map<string, readonly Check[]> => {
   const made = counts.filter((count): count is Check => count.germinated !== null);
-  return Map.groupBy(
-    made.toSorted((a, b) => a.day - b.day),
-    ({ sowing }) => sowing,
-  );
-}
+  const bySowing = Map.groupBy(made, ({ sowing }) => sowing);
+  for (const checks of bySowing.values()) checks.sort((a, b) => a.day - b.day);
+  return bySowing;
+});
 
 /** The day on which a lot's sowings are read in an outcome; infinite where none is set. */
 export const dayOf = ({ days, day }: Result, lot: string): number => days[lot] ?? day ?? Infinity;

@@ -10,9 +10,9 @@ import type { Rule } from './rule.ts';
 export const confoundedScorer: Rule = (trial, results) => {
   const scorersOf = (pair: Pair) => (sowing: Sowing) => {
     const checks = checksOf(trial, sowing.id, dayOf(pair.result, sowing.lot));
-    const scorers = (isGermination(pair.result) ? checks.slice(-1) : checks).map(({ scorer }) => scorer);
-    const known = scorers.filter((scorer) => scorer !== null);
-    return known.length === scorers.length ? [...new Set(known)] : [];
+    const scored = isGermination(pair.result) ? checks.slice(-1) : checks;
+    const scorers = [...new Set(scored.map(({ scorer }) => scorer))];
+    return scorers.every((scorer) => scorer !== null) ? scorers : [];
   };
   return apartPairs(trial, results.filter(isAboutCounts), (pair) => ({
     treated: pair.treated.sowings.map(scorersOf(pair)),

@@ -8,8 +8,8 @@ export function enteredOf(
   { leftOut }: Result,
   { lot, treatment, stored }: Pick<Group, 'lot' | 'treatment' | 'stored'>,
 ): readonly Sowing[] {
+  const sown = lotDesign(trial, lot).sowingsOf(treatment, stored);
+  if (leftOut.length === 0) return sown;
   const out = new Set(leftOut.map(({ sowing }) => sowing));
-  return lotDesign(trial, lot)
-    .sowingsOf(treatment, stored)
-    .filter(({ id }) => !out.has(id));
+  return sown.filter(({ id }) => !out.has(id));
 }

@@ -1,5 +1,6 @@
 import type { Trial } from '../../trial/trial.ts';
 import type { Result, UnitValue } from '../analysis.ts';
+import { lotDesign } from '../units/lot-design.ts';
 import { dayOf } from './checks-of.ts';
 import { makeCaveat } from './make-caveat.ts';
 import { mergedCounts } from './merged-counts.ts';
@@ -30,8 +31,11 @@ export const halfBeforeFirstCheck: Rule = (trial, results) =>
     );
 
 /** Day of the unit's first check, if the portion of what came up in the end was up by then. */
-function firstCheckWith(portion: number, trial: Trial, result: Result, { lot, sowings }: UnitValue): number | null {
-  const members = trial.sowings.filter(({ id }) => sowings.includes(id));
+function firstCheckWith(portion: number, trial: Trial, result: Result, value: UnitValue): number | null {
+  const { lot, treatment, stored, sowings } = value;
+  const members = lotDesign(trial, lot)
+    .sowingsOf(treatment, stored)
+    .filter(({ id }) => sowings.includes(id));
   const checks = mergedCounts(trial, members, dayOf(result, lot)).filter(({ day }) => day > 0);
   const [first, last] = [checks[0], checks.at(-1)];
   const isEarly = first && last && last.total > 0 && first.total >= portion * last.total;

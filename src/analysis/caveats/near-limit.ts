@@ -11,15 +11,15 @@ import type { Rule } from './rule.ts';
  * Silent where `no-room`, `hardly-any` or `nothing-came-up` says so already.
  */
 export const nearLimit: Rule = (trial, results) => {
-  const told = [...noRoom(trial, results), ...hardlyAny(trial, results), ...nothingCameUp(trial, results)];
-  return results.filter(isGermination).flatMap(({ outcome, groups }) =>
+  const near = results.filter(isGermination).flatMap(({ outcome, groups }) =>
     groups.flatMap(({ lot, treatment, stored, estimate, count, seeds }) => {
-      const isTold = told.some((caveat) => isToldOf(caveat, outcome, lot, treatment));
-      if (isTold || estimate === null || count === null || seeds === null) return [];
-      if (estimate > 5 && estimate < 95) return [];
+      if (estimate === null || count === null || seeds === null || (estimate > 5 && estimate < 95)) return [];
       const limit = estimate <= 5 ? 0 : 100;
       const evidence = { stored, estimate, limit, germinated: count, seeds } as const;
       return [makeCaveat('near-limit', { outcome, lot, treatment }, evidence)];
     }),
   );
+  if (near.length === 0) return [];
+  const told = [...noRoom(trial, results), ...hardlyAny(trial, results), ...nothingCameUp(trial, results)];
+  return near.filter((limit) => !told.some((caveat) => isToldOf(caveat, limit)));
 };

@@ -13,21 +13,20 @@ import type { Rule } from './rule.ts';
  */
 export const nothingCameUp: Rule = (trial, results) => {
   const told = hardlyAny(trial, results);
-  return results.filter(isAboutCounts).flatMap((result) =>
-    result.groups.flatMap((group) => {
+  return results.filter(isAboutCounts).flatMap((result) => {
+    // A sowing with nothing up has no time and is left out of speed outcomes, so look at all that was sown.
+    const sown = { ...result, leftOut: result.leftOut.filter(({ reason }) => reason !== 'nothing-germinated') };
+    return result.groups.flatMap((group) => {
       const { lot, treatment } = group;
-      const isTold = told.some((caveat) => isToldOf(caveat, result.outcome, lot, treatment));
-      // A sowing with nothing up has no time and is left out of speed outcomes, so look at all that was sown.
-      const out = result.leftOut.filter(({ reason }) => reason !== 'nothing-germinated');
-      const sowings = enteredOf(trial, { ...result, leftOut: out }, group);
+      const about = { outcome: result.outcome, lot, treatment };
+      const isTold = told.some((caveat) => isToldOf(caveat, about));
+      const sowings = enteredOf(trial, sown, group);
       const last = mergedCounts(trial, sowings, dayOf(result, lot)).at(-1);
       if (isTold || last === undefined || last.total > 0) return [];
       const seeds = sowings.every((sowing) => sowing.seeds !== null)
         ? sowings.reduce((sum, sowing) => sum + (sowing.seeds ?? 0), 0)
         : null;
-      return [
-        makeCaveat('nothing-came-up', { outcome: result.outcome, lot, treatment }, { seeds, sowings: sowings.length }),
-      ];
-    }),
-  );
+      return [makeCaveat('nothing-came-up', about, { seeds, sowings: sowings.length })];
+    });
+  });
 };

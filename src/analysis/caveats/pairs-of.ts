@@ -5,11 +5,7 @@ import type { Pair, Side } from './pair.ts';
 
 /** The comparisons within single lots, of all outcomes. */
 export function pairsOf(trial: Trial, results: readonly Result[]): Pair[] {
-  return results.flatMap((result) =>
-    result.comparisons
-      .filter(({ lot }) => lot !== 'all')
-      .map((comparison) => pairOf(trial, result, comparison, [comparison.lot])),
-  );
+  return results.flatMap((result) => knownPairs(trial, result).within);
 }
 
 /**
@@ -17,13 +13,7 @@ export function pairsOf(trial: Trial, results: readonly Result[]): Pair[] {
  * are the blocks (methods 4), the comparison over these lots.
  */
 export function layoutPairs(trial: Trial, results: readonly Result[]): Pair[] {
-  const pairs = pairsOf(trial, results);
-  const overLots = results.flatMap((result) =>
-    result.comparisons
-      .filter((comparison) => isOverSingles(result, comparison))
-      .map((comparison) => pairOf(trial, result, comparison, comparison.lots ?? [])),
-  );
-  return [...pairs, ...overLots];
+  return [...pairsOf(trial, results), ...results.flatMap((result) => knownPairs(trial, result).overLots)];
 }
 
 /** Whether a comparison is one over lots with a single unit of each treatment: the lots are its blocks. */
@@ -34,18 +24,31 @@ export function isOverSingles({ comparisons }: Result, { lot, lots, treatment }:
 
 const hasOneUnit = ({ units }: Comparison): boolean => Math.min(units.treatment, units.control) <= 1;
 
-/** Put together once for each comparison: many caveats look at the same pairs. */
-const known = new WeakMap<Comparison, { readonly trial: Trial; readonly result: Result; readonly pair: Pair }>();
-
-function pairOf(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
-  const before = known.get(comparison);
-  if (before?.trial === trial && before.result === result) return before.pair;
-  const pair = newPair(trial, result, comparison, lots);
-  known.set(comparison, { trial, result, pair });
-  return pair;
+interface Pairs {
+  readonly trial: Trial;
+  readonly within: readonly Pair[];
+  readonly overLots: readonly Pair[];
 }
 
-function newPair(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
+/** Put together once for each result: many caveats look at the same pairs. */
+const known = new WeakMap<Result, Pairs>();
+
+function knownPairs(trial: Trial, result: Result): Pairs {
+  const before = known.get(result);
+  if (before?.trial === trial) return before;
+  const { comparisons } = result;
+  const within = comparisons
+    .filter(({ lot }) => lot !== 'all')
+    .map((comparison) => pairOf(trial, result, comparison, [comparison.lot]));
+  const overLots = comparisons
+    .filter((comparison) => isOverSingles(result, comparison))
+    .map((comparison) => pairOf(trial, result, comparison, comparison.lots ?? []));
+  const pairs = { trial, within, overLots };
+  known.set(result, pairs);
+  return pairs;
+}
+
+function pairOf(trial: Trial, result: Result, comparison: Comparison, lots: readonly string[]): Pair {
   const { lot, treatment, control, stored } = comparison;
   const reasons = new Map(result.leftOut.map(({ sowing, reason }) => [sowing, reason]));
 

@@ -1,3 +1,4 @@
+import { measurementsBySowing } from '../measurements-by-sowing.ts';
 import { enteredOf } from './entered-of.ts';
 import { makeCaveat } from './make-caveat.ts';
 import type { Rule } from './rule.ts';
@@ -12,8 +13,8 @@ export const survivorsOnly: Rule = (trial, results) =>
           .filter((group) => group.lot === lot)
           .flatMap((group) => {
             const entered = enteredOf(trial, result, group);
-            const ids = new Set(entered.map(({ id }) => id));
-            const oneByOne = trial.measurements.some(({ sowing, plant }) => ids.has(sowing) && plant !== null);
+            const measured = entered.flatMap(({ id }) => measurementsBySowing(trial).get(id) ?? []);
+            const oneByOne = measured.some(({ plant }) => plant !== null);
             const isKnown = oneByOne && group.plants !== null && entered.every(({ seeds }) => seeds !== null);
             const seeds = entered.reduce((sum, sowing) => sum + (sowing.seeds ?? 0), 0);
             return isKnown ? [{ treatment: group.treatment, plants: group.plants ?? 0, seeds }] : [];

@@ -19,9 +19,9 @@ export function unitGroups({ groups, values }: Result, lot: string): readonly Un
       stored,
       values: values.filter((value) => value.lot === lot && value.treatment === treatment && value.stored === stored),
     }));
-  const keyOf = ({ values: own }: UnitsOfGroup) => JSON.stringify(own.map(({ sowings }) => sowings));
+  const keys = all.map((group) => JSON.stringify(group.values.map(({ sowings }) => sowings)));
   return all.filter((group, index) => {
-    const isFirst = all.findIndex((other) => keyOf(other) === keyOf(group)) === index;
+    const isFirst = keys.indexOf(keys[index] ?? '') === index;
     return isFirst || group.values.every(({ sowings }) => sowings.length === 0);
   });
 }

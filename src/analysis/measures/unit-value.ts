@@ -15,21 +15,21 @@ import { newlyGerminated } from './newly-germinated.ts';
  */
 export function unitValue(measure: Measure, unit: Omit<Unit, 'value'>): number | null {
   const { seeds, count, checks, plants } = unit;
-  const newly = newlyGerminated(checks);
   switch (measure) {
     case 'germination':
     case 'storage':
       return count === null || seeds === null ? null : (100 * count) / seeds;
     case 't50':
-      return timeToShare(newly, 0.5);
+      return timeToShare(newlyGerminated(checks), 0.5);
     case 'mgt':
-      return meanGerminationTime(newly);
+      return meanGerminationTime(newlyGerminated(checks));
     case 'spread': {
+      const newly = newlyGerminated(checks);
       const [early, late] = [timeToShare(newly, 0.25), timeToShare(newly, 0.75)];
       return early === null || late === null ? null : late - early;
     }
     case 'maguire':
-      return seeds === null ? null : maguireRate(newly, seeds);
+      return seeds === null ? null : maguireRate(newlyGerminated(checks), seeds);
     case 'trait':
       return plants.length === 0 ? null : mean([...plants]);
     default:

@@ -1,4 +1,5 @@
 import type { Outcome, Sowing, Trial } from '../../trial/trial.ts';
+import { onceATrial } from '../once-a-trial.ts';
 import { checksUntil } from './checks-until.ts';
 import { dayOfLot } from './day-of-lot.ts';
 import { deviationOf } from './deviation-of.ts';
@@ -37,7 +38,7 @@ export function countReadings(trial: Trial, outcome: Outcome, lot: string, withL
   return { lot, day, readings, leftOut };
 }
 
-function checksBySowing(trial: Trial): Map<string, Check[]> {
+const checksBySowing = onceATrial((trial) => {
   const checks = new Map<string, Check[]>();
   for (const { sowing, day, germinated } of trial.counts) {
     if (germinated === null) continue;
@@ -46,7 +47,7 @@ function checksBySowing(trial: Trial): Map<string, Check[]> {
     checks.set(sowing, list);
   }
   return checks;
-}
+});
 
 const needsSeeds = ({ measure }: Outcome): boolean =>
   measure === 'germination' || measure === 'maguire' || measure === 'storage';

@@ -15,9 +15,9 @@ export interface Checked {
  * @returns null where nothing was checked at all
  */
 export function dayOfLot(wanted: number | null, sowings: readonly Checked[]): number | null {
-  const days = [...new Set(sowings.flatMap(({ checks }) => checks.map(({ day }) => day)))].sort((a, b) => a - b);
-  if (wanted !== null && days.includes(wanted)) return wanted;
+  if (sowings.some(({ checks }) => checks.some(({ day }) => day === wanted))) return wanted;
 
+  const days = [...new Set(sowings.flatMap(({ checks }) => checks.map(({ day }) => day)))].sort((a, b) => a - b);
   const checked = days.map((day) => sowings.filter((sowing) => isKnownOn(sowing, day)).length);
   const most = Math.max(...checked);
   const shared = days.filter((_, index) => checked[index] === most);

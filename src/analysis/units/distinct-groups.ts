@@ -9,8 +9,9 @@ import type { UnitGroup } from './unit.ts';
 export function distinctGroups(groups: readonly UnitGroup[], before: readonly UnitGroup[] = []): readonly UnitGroup[] {
   const seen = new Set(before.flatMap(sowingsIn));
   return groups.filter((group) => {
-    const isNew = !sowingsIn(group).some((sowing) => seen.has(sowing));
-    for (const sowing of sowingsIn(group)) seen.add(sowing);
+    const own = sowingsIn(group);
+    const isNew = !own.some((sowing) => seen.has(sowing));
+    for (const sowing of own) seen.add(sowing);
     return isNew;
   });
 }

@@ -45,11 +45,15 @@ function designOf(trial: Trial, lot: string): LotDesign {
   const times = [...new Set(sowings.map(({ stored }) => stored))].sort((a, b) => (a ?? 0) - (b ?? 0));
   const control = trial.treatments.find((treatment) => treatment.control)?.id ?? null;
 
+  const groups = new Map(
+    [...Map.groupBy(sowings, ({ stored }) => stored)].map(([stored, alike]) => [
+      stored,
+      Map.groupBy(alike, ({ treatment }) => treatment),
+    ]),
+  );
   const sowingsOf = (treatment: string, stored: number | null) => {
-    const alike = sowings.filter((sowing) => sowing.stored === stored);
-    const own = alike.filter((sowing) => sowing.treatment === treatment);
-    const isStart = stored === 0 && own.length === 0;
-    return isStart ? alike.filter((sowing) => sowing.treatment === null) : own;
+    const alike = groups.get(stored);
+    return alike?.get(treatment) ?? (stored === 0 ? alike?.get(null) : undefined) ?? [];
   };
   const treatmentsInTray = new Map<string, Set<string | null>>();
   for (const sowing of sowings) {

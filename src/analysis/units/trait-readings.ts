@@ -1,4 +1,5 @@
 import type { Outcome, Trial } from '../../trial/trial.ts';
+import { measurementsBySowing } from '../measurements-by-sowing.ts';
 import { dayOfLot } from './day-of-lot.ts';
 import { deviationOf } from './deviation-of.ts';
 import type { LeftOut, LotReadings, Reading } from './unit.ts';
@@ -13,7 +14,7 @@ import { wantedDay } from './wanted-day.ts';
  */
 export function traitReadings(trial: Trial, outcome: Outcome, lot: string, withLeftOut = false): LotReadings {
   const sowings = trial.sowings.filter((sowing) => sowing.lot === lot);
-  const rowsOf = rowsBySowing(trial, outcome.column ?? outcome.id);
+  const rowsOf = new Map(sowings.map(({ id }) => [id, rowsWith(outcome.column ?? outcome.id, trial, id)]));
   const deviation = new Map(sowings.map(({ id }) => [id, deviationOf(trial, id)]));
   const day = dayOfLot(
     wantedDay(outcome, lot),
@@ -37,20 +38,10 @@ export function traitReadings(trial: Trial, outcome: Outcome, lot: string, withL
   return { lot, day, readings, leftOut };
 }
 
-interface Row {
-  readonly day: number;
-  readonly plant: string | null;
-  readonly value: number;
-}
-
-function rowsBySowing(trial: Trial, column: string): Map<string, Row[]> {
-  const bySowing = new Map<string, Row[]>();
-  for (const { sowing, day, plant, values } of trial.measurements) {
+/** What was measured of a sowing in a column, day by day. */
+function rowsWith(column: string, trial: Trial, sowing: string) {
+  return (measurementsBySowing(trial).get(sowing) ?? []).flatMap(({ day, plant, values }) => {
     const value = values[column] ?? null;
-    if (value === null) continue;
-    const rows = bySowing.get(sowing) ?? [];
-    rows.push({ day, plant, value });
-    bySowing.set(sowing, rows);
-  }
-  return bySowing;
+    return value === null ? [] : [{ day, plant, value }];
+  });
 }

@@ -32,6 +32,7 @@ export function unitsOf(
 
 /** Sowings that share a batch or a tray end up in one part, through however many steps. */
 function partsOf(design: LotDesign, sowings: readonly Sowing[], batches: boolean): readonly (readonly Sowing[])[] {
+  if (!batches && sowings.every(({ tray }) => tray === null)) return sowings.map((sowing) => [sowing]);
   let parts: Sowing[][] = [];
   for (const sowing of sowings) {
     const joins = (other: Sowing) => {

@@ -16,12 +16,8 @@ export interface ChiScale {
  * Source: definition of chi-square. Checked through noncentralTCdf.
  */
 export function chiScale(df: number, t: number, reach: number): ChiScale {
-  // Over log s² the density times Φ bends by `bend` at its top, where s is `far` if that lies in a tail of Φ. A bell of
-  // that bend needs steps of half its width (1/√bend); the density's own shape needs 0.18, however wide it is.
-  const lean = Math.abs(t) * reach;
-  const far = (lean + Math.sqrt(lean * lean + 4 * df * (df + t * t))) / (2 * (df + t * t));
-  const bend = df / 2 + (t * t + lean * far) / 4;
-  const step = Math.min(0.18, 0.55 / Math.sqrt(bend));
+  // Fine enough for the density of log s² (sd about √(2/df)) and for the rise of Φ (2/|ncp| wide).
+  const step = Math.min(Math.sqrt(2 / df), 1, 2 / (reach + 8)) / 1.5;
   const values: number[] = [];
   const weights: number[] = [];
   let mass = 0;

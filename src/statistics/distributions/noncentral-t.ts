@@ -1,4 +1,5 @@
 import { findRoot } from '../find-root.ts';
+import { betaMixture } from './beta-mixture.ts';
 import { chiScale } from './chi-scale.ts';
 import { chiSquareCdf, chiSquareUpper } from './chi-square.ts';
 import { stepOnLog } from './step-on-log.ts';
@@ -66,29 +67,39 @@ export function noncentralTLocation(t: number, df: number, p: number): number {
  * a log-concave density of a function log-concave in s and ncp together: Prékopa 1973), so that there is one
  * root and slopes lead to it.
  *
- * @returns null where they lead beyond `reach`
+ * @returns null where they lead beyond `reach`, or the tail is too small for sums that are right to 16 digits of 1
  */
 function byTangents(t: number, df: number, p: number, near: number, reach: number): number | null {
-  if (reach > FAR) return null;
-  const { values, weights } = chiScale(df, t, reach);
-  const [side, goal] = p < 0.5 ? [1, p] : [-1, 1 - p];
+  if (reach > FAR || Math.min(p, 1 - p) < 1e-3) return null;
+  if (t < 0) {
+    const mirrored = byTangents(-t, df, 1 - p, -near, reach);
+    return mirrored === null ? null : -mirrored;
+  }
   for (let [round, ncp] = [0, near]; round < 20 && Math.abs(ncp) <= reach; round++) {
-    let tail = 0;
-    let slope = 0;
-    let bend = 0;
-    for (let index = 0; index < values.length; index++) {
-      const weight = weights[index] as number;
-      const x = side * (t * (values[index] as number) - ncp);
-      const density = weight * normalDensity(x);
-      tail += weight * normalCdf(x);
-      slope -= side * density;
-      bend -= x * density;
-    }
-    const step = stepOnLog(tail, slope, bend, goal);
+    const { tail, slope, bend } = lowerTail(t, df, ncp);
+    const step = p < 0.5 ? stepOnLog(tail, slope, bend, p) : stepOnLog(1 - tail, -slope, -bend, 1 - p);
     ncp -= step;
     if (Math.abs(step) <= 1e-5) return ncp; // the next would be as small as its cube
   }
   return null;
+}
+
+/**
+ * P(T ≤ t) for t of 0 or more, and its first two derivatives by the noncentrality, from tails of the beta distribution.
+ *
+ * Source: Lenth (1989), Appl. Stat. 38, 185–189, from memory; the derivatives are those of its weights.
+ */
+function lowerTail(t: number, df: number, ncp: number) {
+  const [x, y] = [(t * t) / (df + t * t), df / (df + t * t)];
+  const whole = betaMixture(x, y, df / 2, (ncp * ncp) / 2, 0);
+  const half = betaMixture(x, y, df / 2, (ncp * ncp) / 2, 0.5);
+  const both = (part: 'tails' | 'falls' | 'bends') => (whole[part] + Math.sign(ncp) * half[part]) / 2;
+  const start = normalDensity(ncp) * y ** (df / 2);
+  return {
+    tail: normalCdf(-ncp) + both('tails'),
+    slope: -start - ncp * both('falls'),
+    bend: ncp * (start * (1 - (df / 2) * x) + ncp * both('bends')) - both('falls'),
+  };
 }
 
 /** Between limits that are moved apart until they hold it. */

@@ -1,11 +1,8 @@
 import { findRoot } from '../find-root.ts';
-import { betaKernel } from './beta-kernel.ts';
-import { deviance } from './deviance.ts';
-import { incompleteBeta } from './incomplete-beta.ts';
+import { betaMixture } from './beta-mixture.ts';
 import { noncentralTCdf } from './noncentral-t.ts';
 import { normalQuantile } from './normal.ts';
 import { stepOnLog } from './step-on-log.ts';
-import { stirlingError } from './stirling-error.ts';
 
 /** Beyond this noncentrality, and below one degree of freedom, the slower way holds. */
 const FAR = 40;
@@ -57,30 +54,10 @@ export function ncpForPower(critical: number, df: number, power: number): number
 
 /**
  * P(|T| ≤ critical), and its first two derivatives by the noncentrality. T² is noncentral F on 1 and df: a beta tail
- * whose first parameter is ½ and a Poisson number with the mean ncp²/2. Summed from the largest number
- * that matters downwards, where each tail is the one before and a bit more, so that no digits are lost.
- *
- * Source: Abramowitz & Stegun (1964), 26.6.18 and 26.5.16, from memory; derivatives are those of the Poisson weights.
+ * whose first parameter is ½ and a Poisson number.
  */
 function missed(critical: number, df: number, ncp: number) {
   const square = critical * critical;
-  const [x, y] = [square / (df + square), df / (df + square)];
-  if (x === 0) return { chance: 0, slope: 0, bend: 0 };
-  const mean = Math.max((ncp * ncp) / 2, 1e-20); // as good as 0, which weights could not be divided by
-  const top = Math.ceil(mean + 9 * Math.sqrt(mean) + 10);
-  let weight = Math.exp(-stirlingError(top) - deviance(top, mean)) / Math.sqrt(2 * Math.PI * top);
-  const kernel = betaKernel(top + 0.5, df / 2)(x, y);
-  let tail = incompleteBeta(x, y, top + 0.5, df / 2, kernel);
-  let fall = kernel / (top + 0.5); // by how much the next tail is smaller
-  let [nextFall, chance, byMean, byMeanTwice] = [0, 0, 0, 0];
-  for (let number = top; number >= 0; number--) {
-    chance += weight * tail;
-    byMean -= weight * fall;
-    byMeanTwice += weight * (fall - nextFall);
-    weight *= number / mean;
-    nextFall = fall;
-    fall *= (number + 0.5) / (x * (number - 0.5 + df / 2));
-    tail += fall;
-  }
-  return { chance, slope: ncp * byMean, bend: byMean + ncp * ncp * byMeanTwice };
+  const { tails, falls, bends } = betaMixture(square / (df + square), df / (df + square), df / 2, (ncp * ncp) / 2, 0);
+  return { chance: tails, slope: -ncp * falls, bend: ncp * ncp * bends - falls };
 }

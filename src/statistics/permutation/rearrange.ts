@@ -24,11 +24,11 @@ export function rearrange(
     return { differences, exact: false };
   }
   const chosen = Array.from({ length: first }, (_, index) => index);
-  const differences = Float64Array.from({ length: arrangements }, () => {
-    const value = difference(chosen);
+  const differences = new Float64Array(arrangements);
+  for (let index = 0; index < arrangements; index++) {
+    differences[index] = difference(chosen);
     advance(chosen, total);
-    return value;
-  });
+  }
   return { differences, exact: true };
 }
 

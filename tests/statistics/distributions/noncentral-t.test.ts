@@ -38,6 +38,13 @@ test('location and tail undo each other, far out as well', () => {
   for (const t of [-300, 2, 90, 1000, 1e6]) expectClose(noncentralTCdf(t, 4, noncentralTLocation(t, 4, 0.975)), 0.975);
 });
 
+test('the location comes from beta tails, the tail from a mean over s: they agree', () => {
+  for (const t of [-2, 0, 1e-9, 0.4, 3, 12])
+    for (const df of [1, 2.5, 6, 60, 4000])
+      for (const p of [1e-5, 0.002, 0.025, 0.5, 0.9, 0.998, 0.9999])
+        expectClose(noncentralTCdf(t, df, noncentralTLocation(t, df, p)), p, 1e-11);
+});
+
 test.each([
   [Infinity, 3, 0],
   [1, 0, 0],
