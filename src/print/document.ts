@@ -75,6 +75,7 @@ export interface Table {
   readonly kind: 'table';
   readonly caption: string | null;
   readonly head: readonly string[];
+  /** Where a row ends before its head does, empty boxes follow, as wide as one another. */
   readonly rows: readonly (readonly string[])[];
   /** Width of each column: its content's (`auto`), a share of what is left, or millimetres. */
   readonly widths: readonly Width[];

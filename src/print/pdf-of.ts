@@ -16,7 +16,7 @@ export interface Pdf {
 export type Settings = readonly PrintDocument[];
 
 /** What was set stays in Typst's memory for so many documents: trials share little but the page. */
-const KEPT_FOR = 3;
+const KEPT_FOR = 1;
 
 /** Part of a page by which a setting must need less than one that did not fit. */
 const LESS = 0.01;

@@ -49,9 +49,8 @@ export function countingSheet(about: SheetTrial): Sheet {
       codeOf(sowing),
       sowing.position ?? '',
       sowing.seeds === null ? '' : words.number(sowing.seeds),
-      ...these.map(() => ''),
     ]);
-    const own = (name: string) => ['', '', name, ...these.map(() => '')];
+    const own = (name: string) => ['', '', name];
     return {
       kind: 'table',
       caption: null,

@@ -44,11 +44,7 @@ export function measuringSheet(about: SheetTrial): Sheet | null {
           ui['sheet.position'],
           ...Array.from({ length: PLANTS }, (_, index) => words.say('sheet.plant', { n: index + 1 })),
         ],
-        rows: inBenchOrder(trial.sowings).map((sowing) => [
-          codeOf(sowing),
-          sowing.position ?? '',
-          ...Array<string>(PLANTS).fill(''),
-        ]),
+        rows: inBenchOrder(trial.sowings).map((sowing) => [codeOf(sowing), sowing.position ?? '']),
         widths: [{ mm: 24 }, { mm: 24 }, ...Array.from({ length: PLANTS }, () => ({ share: 1 }))],
         figures: [],
         rules: 'boxes',

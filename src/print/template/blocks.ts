@@ -4,6 +4,17 @@ import { SIZES } from '../sizes.ts';
 export const blocksTemplate = String.raw`
 #let width-of(w) = if w == "auto" { auto } else if "mm" in w { w.mm * 1mm } else { w.share * 1fr }
 
+// Rules for one element each: a rule for the whole document is tried on every cell of its tables.
+#let heading-block(level, body, ..look) = {
+  show heading: set par(leading: .45em)
+  show heading: it => {
+    if level == 1 { block(below: .9em, text(size: 1.95em, weight: 600, it.body)) }
+    else if level == 2 { block(above: 1.7 * gap, below: .8em, sticky: true, text(size: 1.22em, weight: 600, it.body)) }
+    else { block(above: gap, below: .5em, sticky: true, small(weight: 700, it.body)) }
+  }
+  heading(level: level, ..look, body)
+}
+
 #let text-block(b) = {
   let t = b.text
   if b.style == "question" { block(above: 0pt, below: 1em, par(leading: .5em, text(size: 1.2em, style: "italic", t))) }
@@ -34,32 +45,44 @@ export const blocksTemplate = String.raw`
 #let stack-of(parts) = { for part in parts { part } }
 
 // Of a cell with several lines the first is what one looks for.
-#let cell(c) = {
+#let cell(c) = if c == "" { [] } else {
   let lines = c.split("\n")
-  if lines.len() == 1 { par(c) } else { text(size: 1.5em, weight: 700, lines.at(0)); linebreak(); lines.slice(1).join(linebreak()) }
+  if lines.len() == 1 { c } else { text(size: 1.5em, weight: 700, lines.at(0)); linebreak(); lines.slice(1).join(linebreak()) }
 }
+
+// Boxes as wide as one another, to be written into: one cell with its lines drawn, as each by itself has nothing to say.
+#let empty-boxes(count) = table.cell(colspan: count, inset: 0pt, pdf.artifact(curve(
+  stroke: hairline,
+  ..range(1, count).map(at => (curve.move((at / count * 100%, 0pt)), curve.line((at / count * 100%, 100%)))).flatten(),
+)))
 
 #let table-block(b) = {
   let boxed = b.rules == "boxes"
-  let head = b.head.map(h => par(text(weight: 700, h)))
+  let sides = range(b.head.len()).map(x => if x in b.figures { right } else { left })
+  let head = b.head.zip(sides).map(((h, side)) => table.cell(align: side + top, text(weight: 700, h)))
+  let row-of(cells) = cells.map(cell) + if cells.len() < head.len() { (empty-boxes(head.len() - cells.len()),) }
   let body = table(
     columns: b.widths.map(width-of),
     rows: if b.row-height == 0 { auto } else { (auto,) + (b.row-height * 1mm,) * b.rows.len() },
-    align: (x, y) => (if x in b.figures { right } else { left }) + (if boxed and y > 0 { horizon } else { top }),
-    stroke: if boxed { hairline } else { (x, y) => (bottom: hairline, top: if y == 0 { hairline }) },
-    table.header(..head),
-    ..b.rows.flatten().map(cell),
+    align: sides.map(side => side + if boxed { horizon } else { top }),
+    stroke: if boxed { hairline } else { (bottom: hairline) },
+    table.header(..(if not boxed { (table.hline(stroke: hairline),) }), ..head),
+    ..b.rows.map(row-of).flatten(),
   )
   let body = small(body, number-width: "tabular")
   if b.caption == none { block(above: gap, below: gap, body) }
   else {
-    show figure: set block(breakable: true)
+    show figure: set align(left)
+    show figure: set block(breakable: true, above: 1.3 * gap, below: 1.3 * gap)
     show figure.caption: it => block(below: .2em, sticky: true, par(small(weight: 700, it.body)))
     figure(body, kind: table, supplement: none, numbering: none, caption: figure.caption(position: top, b.caption))
   }
 }
 
 #let figure-block(b) = {
+  show figure: set align(left)
+  show figure: set block(breakable: false, above: 1.3 * gap, below: 1.3 * gap)
+  show figure.caption: it => small(fill: soft-ink, it.body)
   if b.title != none { block(above: gap, below: .5em, sticky: true, small(weight: 700, b.title)) }
   figure(
     layout(size => {
@@ -72,8 +95,8 @@ export const blocksTemplate = String.raw`
 }
 
 #let render(b) = {
-  if b.kind == "title" { heading(level: 1, outlined: false, b.text) }
-  else if b.kind == "heading" { heading(level: b.level, b.text) }
+  if b.kind == "title" { heading-block(1, outlined: false, b.text) }
+  else if b.kind == "heading" { heading-block(b.level, b.text) }
   else if b.kind == "text" { text-block(b) }
   else if b.kind == "items" { list(..b.items) }
   else if b.kind == "facts" { facts-block(b) }
@@ -82,7 +105,10 @@ export const blocksTemplate = String.raw`
   else if b.kind == "figure" { figure-block(b) }
   else if b.kind == "page" { pagebreak(weak: true) }
   else if b.kind == "bottom" { v(1fr, weak: true) }
-  else if b.kind == "contents" { outline(title: none, depth: b.level, indent: 0pt) }
+  else if b.kind == "contents" {
+    show outline.entry: it => block(above: .6em, link(it.element.location(), it.indented(it.prefix(), it.inner())))
+    outline(title: none, depth: b.level, indent: 0pt)
+  }
   else if b.kind == "spread" {
     block(above: 1.6 * gap, below: gap, grid(
       columns: (1fr, ${SIZES.beside}mm),

@@ -49,12 +49,4 @@ export const pageTemplate = String.raw`
     doc.page-of.at(0) + counter(page).display() + doc.page-of.at(1) + str(counter(page).final().at(0)) + doc.page-of.at(2),
   )),
 )
-#show heading: set par(leading: .45em)
-#show heading.where(level: 1): it => block(below: .9em, text(size: 1.95em, weight: 600, it.body))
-#show heading.where(level: 2): it => block(above: 1.7 * gap, below: .8em, sticky: true, text(size: 1.22em, weight: 600, it.body))
-#show heading.where(level: 3): it => block(above: gap, below: .5em, sticky: true, small(weight: 700, it.body))
-#show figure: set align(left)
-#show figure: set block(breakable: false, above: 1.3 * gap, below: 1.3 * gap)
-#show figure.caption: it => small(fill: soft-ink, it.body)
-#show outline.entry: it => block(above: .6em, link(it.element.location(), it.indented(it.prefix(), it.inner())))
 `;
