@@ -93,6 +93,21 @@ describe('a blind trial', async () => {
   });
 });
 
+test.each([
+  ['counting-sheet.pdf', 3, 6],
+  ['measuring-sheet.pdf', 10, 4],
+])('the boxes of a row of %s are read as one cell that names all of their heads', (name, boxes, rows) => {
+  const { document } = sheetsOf({ trial: blind, site, words }).find(({ file }) => file === name)!;
+  const tags = Buffer.from(pdfOf([document]).bytes).toString('latin1'); // not packed
+  const cells = [...tags.matchAll(/\/S \/TD\b.*?endobj/gs)].map(([cell]) => cell);
+  const wide = cells.filter((cell) => cell.includes('/ColSpan'));
+  expect(wide).toHaveLength(rows);
+  for (const cell of wide) {
+    expect(cell).toContain(`/ColSpan ${boxes}\n`);
+    expect(/\/Headers \[(.*?)\]/.exec(cell)?.[1]?.match(/\(.*?\)/g)).toHaveLength(boxes);
+  }
+});
+
 test('without the key there is no key sheet, and nothing fails', async () => {
   const away = { ...blind, sowings: blind.sowings.map((sowing) => ({ ...sowing, treatment: null, batch: null })) };
   expect(Object.keys(await sheets(away))).not.toContain('sealed-key');
