@@ -28,15 +28,24 @@ function publishedAt() {
 }
 
 const moved = movedPages();
+const search = searchIndex();
+
+/** What is to know of each page that is made. */
+const pages = {
+  planned: search.expect,
+  made: async ({ path, address, html }) => {
+    moved.note(address, html);
+    await search.add(path, moved.has(address) ? null : html);
+  },
+};
 
 export default defineConfig({
   ...publishedAt(),
   integrations: [
     mdx(),
-    pageThreads(),
-    moved.integration,
+    pageThreads(pages),
     sitemap({ filter: (page) => !moved.has(page) }),
-    searchIndex(moved.has),
+    search.integration,
     tidyKept(),
     renewedContent(),
     offlinePage('record/'),

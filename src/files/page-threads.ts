@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import type { AstroIntegration } from 'astro';
+import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import { Piscina } from 'piscina';
 import { sideBySide } from './side-by-side.ts';
 import { SITE_FOLDER } from './write-beside.ts';
@@ -13,11 +13,28 @@ const MANY = 12;
 /** Routes of one trial that ask little of others. What they share is worked out once, in the thread that makes them all. */
 const OF_ONE = /^\/trials\/\[trial\](?:\/(?:recheck|summary\.pdf|preview\.png|data\/\[file\]))?$/;
 
+export interface MadePage {
+  /** Below the base, with a slash at its end. */
+  readonly path: string;
+  /** The same, whole. */
+  readonly address: string;
+  readonly html: string;
+}
+
+/** What is told of the HTML pages of a build. */
+export interface PagesMade {
+  /** Paths of all that will be made, in this order, before the first is. */
+  planned(paths: readonly string[]): Promise<void>;
+  /** One that is made; it counts as such when this is over. */
+  made(page: MadePage): Promise<void>;
+}
+
 /**
  * While a site is built, the pages and files of its trials are made on all cores: those of one trial in one thread, one
  * after the other. Lists, and whatever looks at many trials, are made beside, where Astro makes everything else.
  */
-export function pageThreads(): AstroIntegration {
+export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
+  let base = '';
   const data: { entry: string; pages: PageThreadData['pages'] } = { entry: '', pages: new Map() };
   const threadOf = new Map<string, Piscina>();
   let threads: readonly Piscina[] = [];
@@ -33,6 +50,35 @@ export function pageThreads(): AstroIntegration {
     if (file) data.entry = pathToFileURL(join(folder, file)).href;
   };
 
+  /** Astro's own way of making pages, with threads beside. */
+  const withThreads = (astro: AstroPrerenderer): AstroPrerenderer => ({
+    ...astro,
+    getStaticPaths: async () => {
+      const paths = await astro.getStaticPaths();
+      const { items, groups } = sideBySide(paths, ({ pathname, route }) =>
+        OF_ONE.test(route.route) ? trialIn(pathname) : null,
+      );
+      if (groups >= MANY) threads = startThreads(data);
+      await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
+      return items;
+    },
+    render: async (request, options) => {
+      const { route, component, type } = options.routeData;
+      const { url } = request;
+      const thread = OF_ONE.test(route) ? threadFor(trialIn(url)) : undefined;
+      const order: PageOrder = { url, route, component };
+      const response = thread ? asResponse(await thread.run(order)) : bare(await astro.render(request, options));
+      if (type !== 'page') return response;
+      const html = await response.text();
+      await made({ path: pathOf(new URL(url).pathname.slice(base.length)), address: url, html });
+      return new Response(html, response);
+    },
+    teardown: async () => {
+      await Promise.all(threads.map((thread) => thread.destroy()));
+      await astro.teardown?.();
+    },
+  });
+
   return {
     name: 'page-threads',
     hooks: {
@@ -41,38 +87,23 @@ export function pageThreads(): AstroIntegration {
         updateConfig({ vite: { plugins: [{ name: 'page-threads', writeBundle }] } });
       },
       'astro:config:done': ({ config }) => {
+        base = config.base.replace(/\/$/, '');
         process.env[SITE_FOLDER] = fileURLToPath(config.outDir);
       },
       'astro:build:setup': ({ pages }) => {
         data.pages = pages; // the bundler enters the style sheets
       },
-      'astro:build:start': ({ setPrerenderer }) =>
-        setPrerenderer((astro) => ({
-          ...astro,
-          getStaticPaths: async () => {
-            const paths = await astro.getStaticPaths();
-            const { items, groups } = sideBySide(paths, ({ pathname, route }) =>
-              OF_ONE.test(route.route) ? trialIn(pathname) : null,
-            );
-            if (groups >= MANY) threads = startThreads(data);
-            return items;
-          },
-          render: async (request, options) => {
-            const { route, component } = options.routeData;
-            const { url } = request;
-            const thread = OF_ONE.test(route) ? threadFor(trialIn(url)) : undefined;
-            if (!thread) return astro.render(request, options);
-            return asResponse(await thread.run({ url, route, component } satisfies PageOrder));
-          },
-          teardown: async () => {
-            await Promise.all(threads.map((thread) => thread.destroy()));
-            await astro.teardown?.();
-          },
-        })),
+      'astro:build:start': ({ setPrerenderer }) => setPrerenderer(withThreads),
     },
   };
 }
 
+/** What Astro adds, for builds that know what changed, is not asked for here. */
+const bare = (made: Awaited<ReturnType<AstroPrerenderer['render']>>): Response =>
+  made instanceof Response ? made : made.response;
+
+/** `trials/peas/` for `/trials/peas`. */
+const pathOf = (address: string): string => address.replace(/^\//, '').replace(/([^/])$/, '$1/');
 const trialIn = (url: string): string => /.*\/trials\/([^/]+)/.exec(url)?.[1] ?? '';
 
 function startThreads({ entry, pages }: PageThreadData): Piscina[] {

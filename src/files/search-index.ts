@@ -1,9 +1,9 @@
-import { readFile, rm } from 'node:fs/promises';
 import { globSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { close, createIndex } from 'pagefind';
+import { close, createIndex, type PagefindIndex } from 'pagefind';
 
 /** Lists lead to what is found, and a trial worked out again stands beside its report: they are not what anybody looks for. */
 const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
@@ -11,45 +11,78 @@ const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
 const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
 /** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
 const CELL = /<(?=t[dh][\s>]|\/?tr>)/g;
+/** Where no page can be told from another: numbers folded away, and what stands in every report alike, explained on a page of its own. */
+const LEFT_OUT = ['nav', 'svg', 'code', 'details table', '#methods', '#data', '#cite'];
+
+export interface SearchIndex {
+  /** Pages to come, in the order in which they are entered. Said once, before the first of them. */
+  expect(paths: readonly string[]): Promise<void>;
+  /**
+   * A page as it was made, null where nobody should find it; over when it has been entered, which is when those before it
+   * have come.
+   *
+   * @param path below the base, with a slash at its end
+   * @throws {Error} where it cannot be indexed
+   */
+  add(path: string, html: string | null): Promise<void>;
+  /** Writes the index at the end of a build. */
+  readonly integration: AstroIntegration;
+}
 
 /**
- * After a build, an index of all pages but lists, in small files under `/pagefind/`: a reader who searches loads those
- * that hold the words looked for. The same pages give the same bytes.
- *
- * @param isMoved whether an address is an old one, which only leads on
- * @throws {Error} where a page cannot be indexed
+ * An index of all pages but lists, made while the pages are, in small files under `/pagefind/`: a reader who searches loads those
+ * that hold the words looked for. The same pages in the same order give the same bytes.
  */
-export function searchIndex(isMoved: (address: string) => boolean): AstroIntegration {
-  let home = 'http://localhost/';
+export function searchIndex(): SearchIndex {
+  let index: PagefindIndex;
+  let order: readonly string[] = [];
+  let entered = 0;
+  const come = new Map<string, { readonly html: string | null; readonly over: PromiseWithResolvers<void> }>();
+
+  /** Enters what has come, up to the first page that has not. */
+  async function enter(): Promise<void> {
+    for (let path = order[entered] ?? ''; ; path = order[entered] ?? '') {
+      const page = come.get(path);
+      if (!page) return;
+      come.delete(path); // for whoever gets here meanwhile
+      if (page.html !== null) await enterPage(index, path, page.html).catch(page.over.reject);
+      page.over.resolve();
+      entered += 1;
+    }
+  }
   return {
-    name: 'search-index',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        home = new URL(config.base.replace(/\/?$/, '/'), config.site ?? home).href;
-      },
-      'astro:build:done': async ({ dir, pages }) => {
-        const paths = pages.map(({ pathname }) => pathname).filter((path) => !LISTS.test(path));
-        const shown = paths.filter((path) => !isMoved(new URL(path, home).href)).toSorted();
-        await writeIndex(dir, shown, fileURLToPath(new URL('pagefind', dir)));
-      },
+    expect: async (paths) => {
+      index = await newIndex();
+      order = paths.filter((path) => !LISTS.test(path));
+    },
+    add: async (path, html) => {
+      if (LISTS.test(path)) return;
+      const over = Promise.withResolvers<void>();
+      come.set(path, { html, over });
+      void enter();
+      await over.promise;
+    },
+    integration: {
+      name: 'search-index',
+      hooks: { 'astro:build:done': ({ dir }) => writeIndex(index, fileURLToPath(new URL('pagefind', dir))) },
     },
   };
 }
 
-/** Where no page can be told from another: numbers folded away, and what stands in every report alike, explained on a page of its own. */
-const LEFT_OUT = ['nav', 'svg', 'code', 'details table', '#methods', '#data', '#cite'];
-
-async function writeIndex(dir: URL, paths: readonly string[], folder: string): Promise<void> {
+async function newIndex(): Promise<PagefindIndex> {
   const { index, errors } = await createIndex({ rootSelector: 'main', excludeSelectors: LEFT_OUT });
   if (!index) throw new Error(`The search index cannot be made: ${errors.join('; ')}`);
-  for (const path of paths) {
-    const html = await readFile(new URL(`${path}index.html`, dir), 'utf8');
-    const content = html.replace(CELL, ' <');
-    const { errors: found } = await index.addHTMLFile({ url: `/${path}`, content });
-    if (found.length > 0) throw new Error(`${path} cannot be indexed: ${found.join('; ')}`);
-  }
-  const { errors: unwritten } = await index.writeFiles({ outputPath: folder });
-  if (unwritten.length > 0) throw new Error(`The search index cannot be written: ${unwritten.join('; ')}`);
+  return index;
+}
+
+async function enterPage(index: PagefindIndex, path: string, html: string): Promise<void> {
+  const { errors } = await index.addHTMLFile({ url: `/${path}`, content: html.replace(CELL, ' <') });
+  if (errors.length > 0) throw new Error(`${path} cannot be indexed: ${errors.join('; ')}`);
+}
+
+async function writeIndex(index: PagefindIndex, folder: string): Promise<void> {
+  const { errors } = await index.writeFiles({ outputPath: folder });
+  if (errors.length > 0) throw new Error(`The search index cannot be written: ${errors.join('; ')}`);
   await close();
   const unused = globSync('*', { cwd: folder }).filter((file) => /\.\w+$/.test(file) && !USED.test(file));
   await Promise.all(unused.map((file) => rm(join(folder, file))));

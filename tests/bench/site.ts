@@ -31,6 +31,9 @@ const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
 /** What is kept of readings and pages; the rest is printed files, pictures and kits. */
 const MADE_BY_PAGES = ['reading', 'trial', 'report', 'figures', 'common-cases', 'files', 'list'];
 
+/** Paragraphs of a bare page that can be searched, about as much text as that of a report is. */
+const SEARCHED = 280;
+
 interface Build {
   readonly seconds: number;
   /** Peak resident memory of the largest process, MB. */
@@ -119,8 +122,17 @@ function bare(kind: 'mdx' | 'list', kilobytes: number): Build {
     kind === 'mdx'
       ? `import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
-import { searchIndex } from ${JSON.stringify(join(root, 'src', 'files', 'search-index.ts'))};
-export default { site: 'https://bench.example', integrations: [mdx(), sitemap(), searchIndex(() => false)] };
+import { readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import { close, createIndex } from 'pagefind';
+const search = { name: 'search', hooks: { 'astro:build:done': async ({ dir, pages }) => {
+  const { index } = await createIndex({ rootSelector: 'main' });
+  for (const { pathname } of pages)
+    await index.addHTMLFile({ url: '/' + pathname, content: await readFile(new URL(pathname + 'index.html', dir), 'utf8') });
+  await index.writeFiles({ outputPath: fileURLToPath(new URL('pagefind', dir)) });
+  await close();
+} } };
+export default { site: 'https://bench.example', integrations: [mdx(), sitemap(), search] };
 `
       : 'export default {};\n',
   );
@@ -129,8 +141,9 @@ export default { site: 'https://bench.example', integrations: [mdx(), sitemap(),
     `Paragraph ${number} of page ${page}, as long as it takes for one hundred bytes of HTML, no more.`;
   if (kind === 'mdx') {
     for (let page = 0; page < trials; page++) {
-      const text = Array.from({ length: lines }, (_, number) => line(number, page)).join('\n\n');
-      writeFileSync(join(pages, `${page}.mdx`), `# Page ${page}\n\n${text}\n`);
+      const texts = Array.from({ length: lines }, (_, number) => line(number, page));
+      const [found, others] = [texts.slice(0, SEARCHED), texts.slice(SEARCHED)].map((some) => some.join('\n\n'));
+      writeFileSync(join(pages, `${page}.mdx`), `<main>\n\n# Page ${page}\n\n${found}\n\n</main>\n\n${others}\n`);
     }
   } else {
     writeFileSync(

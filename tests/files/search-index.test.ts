@@ -1,0 +1,40 @@
+import { globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { HookParameters } from 'astro';
+import { expect, onTestFinished, test } from 'vitest';
+import { searchIndex } from '../../src/files/search-index.ts';
+
+const page = (words: string) => `<html lang="en"><body><main><h1>${words}</h1></main></body></html>`;
+const PAGES: Readonly<Record<string, string | null>> = {
+  'trials/beans/': page('Beans under glass'),
+  'about/': page('About the circle'),
+  'trials/old-beans/': null,
+  'trials/carrots/': page('Carrots in sand'),
+};
+
+/** The files of an index for which the pages came in the given order. */
+async function indexOf(order: readonly string[]): Promise<readonly (readonly [string, string])[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'fairsown-search-'));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  const index = searchIndex();
+  await index.expect(Object.keys(PAGES));
+  await Promise.all(order.map((path) => index.add(path, PAGES[path] ?? null)));
+  const done = { dir: pathToFileURL(`${folder}/`) } as HookParameters<'astro:build:done'>;
+  await index.integration.hooks['astro:build:done']?.(done);
+  const files = globSync('pagefind/**/*.*', { cwd: folder }).toSorted();
+  return files.map((file) => [file, readFileSync(join(folder, file), 'latin1')] as const);
+}
+
+test('whichever page is made first, the index is the same, and holds all pages but old addresses', async () => {
+  const planned = await indexOf(Object.keys(PAGES));
+  expect(await indexOf(Object.keys(PAGES).toReversed())).toEqual(planned);
+  expect(planned.filter(([file]) => file.endsWith('.pf_fragment'))).toHaveLength(3);
+});
+
+test('lists, and trials worked out again, are not waited for', async () => {
+  const index = searchIndex();
+  await index.expect(['trials/', 'trials/beans/recheck/', '404/', '']);
+  for (const path of ['', 'trials/beans/recheck/']) await expect(index.add(path, page('Not found'))).resolves.toBe(undefined); // prettier-ignore
+});
