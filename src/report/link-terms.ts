@@ -28,18 +28,18 @@ const TAG = /<\/?([a-z][a-z0-9-]*)(?:"[^"]*"|'[^']*'|[^"'>])*>|<!--[^]*?-->/gi;
  * @param address of a term in the glossary, safe in an attribute
  */
 export function linkTerms(html: string, forms: TermForms, address: (id: string) => string): string {
-  const ids = Object.keys(forms);
-  const finder = finderOf(forms);
+  const usesIn = finderOf(forms);
   const linked = new Set<string>();
-  const link = (text: string) =>
-    text.replace(finder, (...found) => {
-      const groups = found.at(-1) as Record<string, string | undefined>;
-      const [whole] = found as [string];
-      const id = ids.find((_, index) => groups[`t${index}`] !== undefined);
-      if (id === undefined || linked.has(id)) return whole;
+  const link = (text: string) => {
+    let [shown, at] = ['', 0];
+    for (const { id, from, to } of usesIn(text)) {
+      if (linked.has(id)) continue;
       linked.add(id);
-      return `<a href="${address(id)}">${whole}</a>`;
-    });
+      shown += `${text.slice(at, from)}<a href="${address(id)}">${text.slice(from, to)}</a>`;
+      at = to;
+    }
+    return shown + text.slice(at);
+  };
 
   const parts: string[] = [];
   let at = 0;
@@ -65,8 +65,41 @@ function after(closed: { readonly name: string; depth: number } | null, tag: str
   return depth === 0 ? null : { name, depth };
 }
 
+/** Where a text uses a term. */
+interface Use {
+  readonly id: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Texts that are remembered: most of a report stands in every other report as well. */
+const REMEMBERED = 5000;
+const finders = new WeakMap<TermForms, (text: string) => readonly Use[]>();
+
+/** Finds all uses of terms in a text, one after the other. */
+function finderOf(forms: TermForms): (text: string) => readonly Use[] {
+  const ids = Object.keys(forms);
+  const each = expressionOf(forms);
+  const known = new Map<string, readonly Use[]>();
+  const usesIn = (text: string): readonly Use[] =>
+    Array.from(text.matchAll(each), ({ 0: whole, index, groups = {} }) => {
+      const id = ids.find((_, at) => groups[`t${at}`] !== undefined) ?? '';
+      return { id, from: index, to: index + whole.length };
+    });
+  const remembering = (text: string): readonly Use[] => {
+    if (!/\p{L}/u.test(text)) return []; // a number, a gap
+    const found = known.get(text) ?? usesIn(text);
+    if (known.size >= REMEMBERED) known.clear();
+    if (!known.has(text)) known.set(Buffer.from(text).toString(), found); // a copy: a part would hold on to the whole page
+    return found;
+  };
+  const finder = finders.get(forms) ?? remembering;
+  finders.set(forms, finder);
+  return finder;
+}
+
 /** One expression for all terms, in the order in which they are given: a named group each. */
-function finderOf(forms: TermForms): RegExp {
+function expressionOf(forms: TermForms): RegExp {
   const each = Object.values(forms).map(({ any, exact }, index) => {
     const either = [...(any ? [`(?i:${any})`] : []), ...(exact ? [exact] : [])].join('|');
     return `(?<t${index}>${either})`;
