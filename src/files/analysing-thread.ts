@@ -8,7 +8,8 @@ import { publishedAnalysis } from '../wording/published-analysis.ts';
 import { analysedTrial, type AnalysedTrial } from './analysed-trial.ts';
 import { projectKeeper } from './kept/build-keeper.ts';
 import { pooledQuestions } from './pooled-questions.ts';
-import type { Answer } from './content-reader.ts';
+import { knownRepeats } from './known-repeats.ts';
+import type { Answer, ReadTrial } from './content-reader.ts';
 import { readPublishable } from './read-publishable.ts';
 import { trialMemory } from './trial-memory.ts';
 
@@ -36,9 +37,10 @@ function keptFile(trial: Trial, language: string): Promise<string> {
 async function answer(folder: string): Promise<Answer> {
   try {
     const { site, trials, repeats, leftOut } = await readPublishable(folder, memory);
-    const analysed: { id: string; file: string }[] = [];
+    const analysed: ReadTrial[] = [];
     for (const trial of trials) {
-      analysed.push({ id: trial.id, file: await analysedOf(trial, site.language) });
+      const file = await analysedOf(trial, site.language);
+      analysed.push({ id: trial.id, file, repeats: knownRepeats(trial, trials, site) });
     }
     const answering = new Set(
       Object.values(site.questions).flatMap((question) => question.trials.map(({ trial }) => trial)),

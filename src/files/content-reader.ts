@@ -3,14 +3,21 @@ import { Worker } from 'node:worker_threads';
 import { DataError } from '../trial/data-error.ts';
 import type { Problem } from '../trial/problem.ts';
 import type { Site } from '../trial/trial.ts';
+import type { KnownRepeat } from './known-repeats.ts';
 import type { LeftOut } from './read-publishable.ts';
 import type { PooledQuestion } from './pooled-questions.ts';
+
+export interface ReadTrial {
+  readonly id: string;
+  /** Where it is kept (`analysedTrial`): what a thousand trials hold is too much to be handed around. */
+  readonly file: string;
+  readonly repeats: readonly KnownRepeat[];
+}
 
 /** What may be published, analysed. */
 export interface Analysed {
   readonly site: Site;
-  /** Each kept in a file (`analysedTrial`): what a thousand trials hold is too much to be handed around. */
-  readonly trials: readonly { readonly id: string; readonly file: string }[];
+  readonly trials: readonly ReadTrial[];
   /** What several trials say together, with those of other sites. */
   readonly questions: readonly PooledQuestion[];
   /** Trials with errors that the site leaves out. */

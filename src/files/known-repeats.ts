@@ -2,7 +2,7 @@ import type { Site, Trial } from '../trial/trial.ts';
 
 /** Another trial of this site that bears on the same question. */
 export interface KnownRepeat {
-  readonly trial: Trial;
+  readonly trial: Pick<Trial, 'id' | 'title' | 'status' | 'authors'>;
   /** Names this trial as the one that it repeats, is named by it, or shares a question with it. */
   readonly how: 'repeats' | 'original' | 'question';
 }
@@ -17,9 +17,15 @@ export function knownRepeats(trial: Trial, trials: readonly Trial[], site: Site)
   );
   return trials.flatMap((other): KnownRepeat[] => {
     if (other.id === trial.id) return [];
-    if (pointsAt(other.repeats, trial, site)) return [{ trial: other, how: 'repeats' }];
-    if (pointsAt(trial.repeats, other, site)) return [{ trial: other, how: 'original' }];
-    return shared.has(other.id) ? [{ trial: other, how: 'question' }] : [];
+    const how = pointsAt(other.repeats, trial, site)
+      ? 'repeats'
+      : pointsAt(trial.repeats, other, site)
+        ? 'original'
+        : shared.has(other.id)
+          ? 'question'
+          : null;
+    const { id, title, status, authors } = other;
+    return how === null ? [] : [{ trial: { id, title, status, authors }, how }];
   });
 }
 

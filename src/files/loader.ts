@@ -55,7 +55,7 @@ export function contentLoaders(): {
 const fill = {
   site: ({ site }: Analysed, store: LoaderContext['store']) => store.set({ id: 'site', data: { ...site } }),
   trials: ({ trials }: Analysed, store: LoaderContext['store']) =>
-    trials.forEach(({ id, file }) => store.set({ id, data: { file } })),
+    trials.forEach(({ id, ...data }) => store.set({ id, data })),
   questions: ({ questions }: Analysed, store: LoaderContext['store']) =>
     store.set({ id: 'all', data: { entries: questions } }), // one entry: Astro warns of a collection without any
   leftOut: ({ leftOut }: Analysed, store: LoaderContext['store']) =>

@@ -10,7 +10,7 @@ import type { Trial } from '../trial/trial.ts';
 export function repeatedBy(
   { id, authors }: Trial,
   questions: readonly Pooled[],
-  repeats: readonly Trial[],
+  repeats: readonly Pick<Trial, 'title' | 'status' | 'authors'>[],
 ): readonly string[] {
   const own = authors.map(({ name }) => name).join('; ');
   const isOwn = (row: Pooled['trials'][number]) => row.trial === id && !row.elsewhere;

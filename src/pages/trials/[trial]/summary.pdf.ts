@@ -10,7 +10,7 @@ export const getStaticPaths = (async () =>
 
 /** The report on one or two pages, for a noticeboard or a folder. */
 export const GET: APIRoute = async ({ params, site: published }) => {
-  const { words: _, ...report } = await currentTrial(params);
+  const { words: _, repeats: __, ...report } = await currentTrial(params);
   const address = new URL(href(`/trials/${report.trial.id}/`), published ?? report.site.base).href;
   // The digest is that of the analysis as it is published.
   const { inputs } = toldTrial(report.trial);
