@@ -1,20 +1,30 @@
+import { appliesTo } from '../analysis/caveats/applies-to.ts';
 import type { Analysis, Caveat, Result } from '../analysis/analysis.ts';
 import { lotsOf } from '../analysis/lots-of.ts';
 
 /**
- * The caveats that stand beside the results of one lot (or of `"all"` lots together) in one outcome.
- * A caveat of the outcome that names no lot stands beside its first lot; one that names a lot but no
- * outcome stands beside the primary outcome. Those of the whole trial: `caveatsOfTrial`.
+ * The caveats that stand beside the results of one lot (or of `"all"` lots together) in one outcome. What is said
+ * of a lot stands beside each outcome that it concerns, and beside the lots together where it limits them too. A
+ * caveat that names no lot stands beside the first lot; one of a lot that was not compared, beside the first lot of
+ * its outcome, or of the primary one where it names none. Those of the whole trial: `caveatsOfTrial`.
  */
 export function caveatsBeside(analysis: Analysis, result: Result, lot: string): readonly Caveat[] {
-  const isFirstLot = lotsOf(result)[0] === lot;
+  const lots = lotsOf(result);
+  const pooled = result.comparisons.filter((comparison) => comparison.lot === 'all');
   return analysis.caveats.filter((caveat) => {
     if (isOfTrial(caveat) || caveat.id === 'no-half-life') return false; // the finding itself says that
-    const isOutcome = caveat.outcome === null ? result.primary : caveat.outcome === result.outcome;
-    const isLot = caveat.lot === null || !lotsOf(result).includes(caveat.lot) ? isFirstLot : caveat.lot === lot;
-    return isOutcome && isLot;
+    if (caveat.outcome !== null && caveat.outcome !== result.outcome) return false;
+    if (caveat.lot === null) return lots[0] === lot && (caveat.outcome !== null || concerns(caveat, result));
+    if (!lots.includes(caveat.lot)) return lots[0] === lot && (caveat.outcome !== null || result.primary);
+    if (lot === 'all' && caveat.lot !== 'all')
+      return pooled.some((comparison) => appliesTo(caveat, result, comparison));
+    return caveat.lot === lot && (caveat.outcome !== null || concerns(caveat, result));
   });
 }
+
+/** A caveat of one treatment says nothing of an outcome in which that treatment was not compared. */
+const concerns = ({ treatment }: Caveat, { primary, groups }: Result): boolean =>
+  primary || treatment === null || groups.some((group) => group.treatment === treatment);
 
 /** Caveats of the whole trial that do not cap what may be claimed by themselves stand beside "how far to trust it". */
 export function caveatsOfTrial(analysis: Analysis): readonly Caveat[] {
