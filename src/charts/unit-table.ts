@@ -13,6 +13,7 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
   const { ui } = words;
   const columns = {
     lots: new Set(rows.map(({ group }) => group.lot)).size > 1,
+    stored: rows.some(({ group }) => group.stored !== null),
     blocks: inBlocks(rows),
     counts: result.values.some(({ count }) => count !== null),
   };
@@ -20,6 +21,7 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
   const line = ({ lot, block, count, ...cells }: Line) => [
     ...(columns.lots ? [lot] : []),
     cells.label,
+    ...(columns.stored ? [cells.stored] : []),
     cells.unit,
     ...(columns.blocks ? [block] : []),
     ...(columns.counts ? [count] : []),
@@ -27,10 +29,11 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
     cells.interval,
   ];
   return {
-    names: columns.lots ? 3 : 2,
+    names: 2 + Number(columns.lots) + Number(columns.stored),
     head: line({
       lot: ui['table.lot'],
       label: ui['table.treatment'],
+      stored: ui['table.stored'],
       unit: ui['table.unit'],
       block: ui['table.block'],
       count: ui['table.count'],
@@ -38,7 +41,8 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
       interval: ui['table.interval'],
     }),
     rows: rows.flatMap(({ label, group, units }) => {
-      const of = { lot: words.lotName(trial, group.lot), label };
+      const stored = group.stored === null ? '' : words.quantity(group.stored, 'years');
+      const of = { lot: words.lotName(trial, group.lot), label, stored };
       return [
         ...units.map(({ unit, block, count, seeds, value }) =>
           line({
@@ -65,7 +69,7 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
   };
 }
 
-type Line = Readonly<Record<'lot' | 'label' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
+type Line = Readonly<Record<'lot' | 'label' | 'stored' | 'unit' | 'block' | 'count' | 'value' | 'interval', string>>;
 
 /** Times have no count of their own: that of their units, where all are known. */
 const sumOf = (units: GroupRow['units'], of: 'count' | 'seeds'): number | null =>

@@ -1,4 +1,5 @@
 import type { Comparison, Result } from '../../analysis/analysis.ts';
+import { rowsOfGroups } from '../../analysis/rows-of-groups.ts';
 import { groupsTable } from '../../wording/tables/groups-table.ts';
 import type { TextTable } from '../../wording/tables/numbers-table.ts';
 import type { About } from './about.ts';
@@ -24,7 +25,7 @@ export function groupTables(about: About, result: Result, compared: readonly Com
 function withComparisons({ trial, words }: About, result: Result, lot: string, compared: readonly Comparison[]) {
   const { head, rows } = groupsTable(words, trial, result, lot);
   if (compared.length === 0) return { head, rows };
-  const groups = result.groups.filter((group) => group.lot === lot);
+  const groups = rowsOfGroups(result, [lot]).map(([first]) => first);
   const controls = new Set(compared.map(({ control }) => control));
   return {
     head: [...head, ...differenceHead(words)],

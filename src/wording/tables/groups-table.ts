@@ -1,4 +1,5 @@
 import type { Group, Result } from '../../analysis/analysis.ts';
+import { rowsOfGroups } from '../../analysis/rows-of-groups.ts';
 import type { Trial } from '../../trial/trial.ts';
 import type { Words } from '../words.ts';
 import type { TextTable } from './numbers-table.ts';
@@ -9,14 +10,20 @@ interface Column {
   cell(group: Group): string | null;
 }
 
-/** One row a treatment of each lot: how much there was, what came of it, what the data fit with. */
+/**
+ * One row a treatment of each lot (`rowsOfGroups`): how much there was, what came of it, what the data fit with.
+ */
 export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: string | readonly string[]): TextTable {
   const lots = [ofLots].flat();
-  const groups = groupsIn(result, lots);
+  const rows = rowsOfGroups(result, lots);
   const { ui } = words;
+  const treatments = (group: Group) => rows.find(([first]) => first === group)?.map(({ treatment }) => treatment) ?? [];
   const columns: readonly Column[] = [
     ...lotColumn(words, trial, lots),
-    { head: ui['table.treatment'], cell: (group) => words.treatmentLabel(trial, group.treatment) },
+    {
+      head: ui['table.treatment'],
+      cell: (group) => words.list(treatments(group).map((id) => words.treatmentLabel(trial, id))),
+    },
     { head: ui['table.stored'], cell: ({ stored }) => (stored === null ? null : words.quantity(stored, 'years')) },
     { head: ui['table.units'], cell: (group) => words.units(trial, group) },
     {
@@ -41,7 +48,8 @@ export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: 
           : words.say('stats.limits', { lower: words.number(bracket.after), upper: words.number(bracket.by) }),
     },
   ];
-  return { names: lots.length > 1 ? 2 : 1, ...filledColumns(groups, columns) };
+  const first = rows.flatMap(([group]) => group ?? []);
+  return { names: lots.length > 1 ? 2 : 1, ...filledColumns(first, columns) };
 }
 
 /** Shares of fewer than 200 seeds without decimals; with one unit the range holds the luck of seeds alone, and says so. */

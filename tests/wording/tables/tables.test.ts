@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { analyse } from '../../../src/analysis/analyse.ts';
-import type { Comparison, Result } from '../../../src/analysis/analysis.ts';
+import type { Comparison, Result, UnitValue } from '../../../src/analysis/analysis.ts';
 import { countsTable } from '../../../src/wording/tables/counts-table.ts';
 import { groupsTable, spreadTable } from '../../../src/wording/tables/groups-table.ts';
 import { numbersTable } from '../../../src/wording/tables/numbers-table.ts';
@@ -99,6 +99,23 @@ test('with one tray of a kind its range is said to hold the luck of seeds only',
     ['Paper packet', '1 tray', '25 of 30', '83 %', '66 to 93 (seed\u00A0luck\u00A0only)'],
     ['Sealed jar', '1 tray', '27 of 30', '90 %', '74 to 97 (seed\u00A0luck\u00A0only)'],
   ]);
+});
+
+test('what was sown once at the start of a series is one row', () => {
+  const at = (treatment: string, stored: number, unit: string) => ({
+    group: makeGroup(treatment, { stored }),
+    value: { lot: 'leek', treatment, stored, unit },
+  });
+  const all = [at('packet', 0, 's1'), at('jar', 0, 's1'), at('packet', 2, 'p1'), at('jar', 2, 'j1')];
+  const of = (found: typeof all) =>
+    makeResult({ groups: found.map(({ group }) => group), values: found.map(({ value }) => value as UnitValue) });
+  const names = (found: typeof all) => groupsTable(words, trial, of(found), 'leek').rows.map((row) => row.slice(0, 2));
+  expect(names(all)).toEqual([
+    ['Paper packet and Sealed jar', '0 years'],
+    ['Paper packet', '2 years'],
+    ['Sealed jar', '2 years'],
+  ]);
+  expect(names([at('packet', 0, 's1'), at('jar', 0, 's2')]), 'each with trays of its own').toHaveLength(2);
 });
 
 test('spread is told of means, and of nothing where there is none', () => {
