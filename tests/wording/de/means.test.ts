@@ -60,6 +60,27 @@ test('half of them up, with the checks between which the half lies', () => {
   );
 });
 
+test('a difference within blocks that is not that of the means says how it was made', () => {
+  const units = { treatment: 3, control: 3, kind: 'block' } as const;
+  const result = { measure: 'trait', column: 'height', unit: 'mm' } as const;
+  const of = (jar: number) =>
+    tell({
+      estimate: 3,
+      lower: 1,
+      upper: 5,
+      result,
+      comparison: { units },
+      jar: { estimate: jar },
+      packet: { estimate: 39 },
+    });
+  expect(of(43).split('.')[0]).toMatchInlineSnapshot(
+    `"Am Tag 14 kamen die Schalen bei „Dichtes Glas“ im Mittel auf 43 mm, bei „Papiertüte“ auf 39 mm: Block für Block verglichen 3 mm höher (die Daten passen zu allem zwischen 1 und 5 mm höher; beide in jedem von 3 Blöcken)"`,
+  );
+  expect(of(42).split('.')[0]).toMatchInlineSnapshot(
+    `"Am Tag 14 kamen die Schalen bei „Dichtes Glas“ im Mittel auf 42 mm, bei „Papiertüte“ auf 39 mm: 3 mm höher (die Daten passen zu allem zwischen 1 und 5 mm höher; beide in jedem von 3 Blöcken)"`,
+  );
+});
+
 test('blocks that all have the same difference do not make all trays alike', () => {
   const units = { treatment: 3, control: 3, kind: 'block' } as const;
   const text = tell({ estimate: 3, result: { measure: 'trait', column: 'height', unit: 'mm' }, comparison: { units } });

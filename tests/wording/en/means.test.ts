@@ -58,6 +58,27 @@ test('half of them up, with the checks between which the half lies', () => {
   );
 });
 
+test('a difference within blocks that is not that of the means says how it was made', () => {
+  const units = { treatment: 3, control: 3, kind: 'block' } as const;
+  const result = { measure: 'trait', column: 'height', unit: 'mm' } as const;
+  const of = (jar: number) =>
+    tell({
+      estimate: 3,
+      lower: 1,
+      upper: 5,
+      result,
+      comparison: { units },
+      jar: { estimate: jar },
+      packet: { estimate: 39 },
+    });
+  expect(of(43).split('.')[0]).toMatchInlineSnapshot(
+    `"On day 14 Sealed jar trays averaged 43 mm and Paper packet trays 39 mm: compared block by block, 3 mm taller (the data fit with 1 to 5 mm taller; both in each of 3 blocks)"`,
+  );
+  expect(of(42).split('.')[0]).toMatchInlineSnapshot(
+    `"On day 14 Sealed jar trays averaged 42 mm and Paper packet trays 39 mm: 3 mm taller (the data fit with 1 to 5 mm taller; both in each of 3 blocks)"`,
+  );
+});
+
 test('blocks that all have the same difference do not make all trays alike', () => {
   const units = { treatment: 3, control: 3, kind: 'block' } as const;
   const text = tell({ estimate: 3, result: { measure: 'trait', column: 'height', unit: 'mm' }, comparison: { units } });

@@ -1,3 +1,4 @@
+import { isWithinBlocks } from '../../is-within-blocks.ts';
 import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { formOf } from '../form-of.ts';
@@ -29,7 +30,12 @@ function head(s: Saying): string {
   const { treatment, control } = s.facts.groups;
   if (result.measure === 't50' && treatment && control && bareRange === null) return halfApartText(s);
   const look = averagesText(s);
-  return `${look === '' ? s.name : look}: ${estimate} (${fitting}${units}).`;
+  return `${look === '' ? s.name : look}: ${withinBlocks(s)}${estimate} (${fitting}${units}).`;
+}
+
+function withinBlocks({ trial, comparison, facts }: Saying): string {
+  const { one } = unitNoun(trial, 'block');
+  return isWithinBlocks(comparison, facts.groups) ? `${one} für ${one} verglichen ` : '';
 }
 
 /** Checks far apart: that there is a lag is safe, how long it is, is not. */

@@ -1,3 +1,4 @@
+import { isWithinBlocks } from '../../is-within-blocks.ts';
 import { sentence } from '../../sentence.ts';
 import { averagesText } from './averages-text.ts';
 import { claimText } from './claim-text.ts';
@@ -26,7 +27,12 @@ function head(s: Saying): string {
   if (result.measure === 't50' && treatment && control && bareRange === null) return halfApartText(s);
   const range = bareRange === null ? '' : `${s.judged || 'the data fit with '}${bareRange}; `;
   const look = averagesText(s);
-  return `${look === '' ? s.name : look}: ${estimate} (${range}${units}).`;
+  return `${look === '' ? s.name : look}: ${withinBlocks(s)}${estimate} (${range}${units}).`;
+}
+
+function withinBlocks({ trial, comparison, facts }: Saying): string {
+  const block = unitWord(trial, 'block', 1);
+  return isWithinBlocks(comparison, facts.groups) ? `compared ${block} by ${block}, ` : '';
 }
 
 /** Checks far apart: that there is a lag is safe, how long it is, is not. */
