@@ -31,11 +31,6 @@ export function betaMixture(x: number, y: number, b: number, mean: number, shift
   let [tails, falls, bends] = [0, 0, 0];
   if (x === 0) return { tails, falls, bends };
   const rise = (n: number) => (x * (n + 0.5 + b)) / (n + 1.5); // the fall at n + 1 over that at n
-  const add = (n: number, weight: number, tail: number, fall: number) => {
-    tails += weight * tail;
-    falls += weight * fall;
-    bends += weight * fall * (1 - rise(n));
-  };
   const most = Math.floor(mean) + shift;
   const kernel = betaKernel(most + 0.5, b)(x, y);
   const first = {
@@ -49,17 +44,21 @@ export function betaMixture(x: number, y: number, b: number, mean: number, shift
 
   let { weight, tail, fall } = first;
   for (let n = most; n >= 0; n--) {
-    add(n, weight, tail, fall);
+    tails += weight * tail;
+    falls += weight * fall;
+    bends += weight * fall * (1 - rise(n));
     weight *= n / mean;
     fall /= rise(n - 1);
     tail += fall;
   }
   ({ weight, tail, fall } = first);
   for (let n = most; weight > 1e-18 * first.weight; n++) {
-    if (n > most) add(n, weight, tail, fall);
     weight *= mean / (n + 1);
     tail -= fall;
     fall *= rise(n);
+    tails += weight * tail;
+    falls += weight * fall;
+    bends += weight * fall * (1 - rise(n + 1));
   }
   return { tails, falls, bends };
 }
