@@ -96,9 +96,9 @@ export const isOfOneTreatment = (rows: readonly Difference[]): boolean =>
   new Set(rows.map(({ comparison }) => comparison.treatment)).size === 1;
 
 /** What the data fit with, in words; null where there is no interval. */
-export function rangeInWords({ measure }: Result, { interval, unit }: Comparison, words: Words): string | null {
+export function rangeInWords(result: Result, { interval, unit }: Comparison, words: Words): string | null {
   if (interval === null || interval.lower === null || interval.upper === null) return null;
-  return words.range(interval.lower, interval.upper, measure, unit);
+  return words.range(interval.lower, interval.upper, result.measure, unit, result);
 }
 
 /** True where checks were too far apart to say how large a difference in time is (methods 5): drawn without a mark. */

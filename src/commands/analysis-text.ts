@@ -96,7 +96,9 @@ function limitsText(words: Words, { unit }: Result, { interval, seeds }: Group):
 /** Who against whom, the difference, its range and the verdict. */
 function comparisonLines(words: Words, trial: Trial, result: Result, comparison: Comparison): string[] {
   const { interval, estimate } = comparison;
-  const range = interval ? ` (${words.range(interval.lower, interval.upper, result.measure, result.unit)})` : '';
+  const range = interval
+    ? ` (${words.range(interval.lower, interval.upper, result.measure, result.unit, result)})`
+    : '';
   const luck = seedLuckOnly(interval) ? `, ${words.ui['table.seedLuckOnly']}` : '';
   const figure = estimate === null ? '' : `${words.difference(estimate, result)}${range}${luck}: `;
   const verdict = words.verdict(result, comparison).words;

@@ -33,8 +33,14 @@ export interface Words {
   quantity(value: number | null, unit: string, seeds?: number | null): string;
   /** A unit of an outcome as the analysis names it ("days", "mm"), for the head of a column or an axis. */
   unitName(unit: string): string;
-  /** "from 9 fewer to 17 more", "3 to 21", in the outcome's own words. */
-  range(lower: number | null, upper: number | null, measure: Measure, unit: string): string;
+  /** "9 fewer to 17 more per 100", "just over 8 to 24", in the words of the outcome: its heading, what was to matter. */
+  range(
+    lower: number | null,
+    upper: number | null,
+    measure: Measure,
+    unit: string,
+    of?: Pick<Result, 'column' | 'matters'>,
+  ): string;
   /** 2026-04-04 -> "4 April 2026". */
   date(iso: string): string;
   /** "a", "a and b", "a, b and c". */

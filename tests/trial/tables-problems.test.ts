@@ -143,6 +143,10 @@ test('measurements', () => {
     trials/leek/measurements.csv:1:35 empty: the column "empty" holds no value, and was not read as a trait
       notice: Only numbers can be compared; notes on a sowing go into events.csv or the report."
   `);
+  expect(measured('sowing,day,height_mm,leaves\ns01,8,12,3\n')).toMatchInlineSnapshot(`
+    "trials/leek/measurements.csv:1:12 height_mm: the unit of "height_mm" is not in brackets, so its numbers are printed without a unit
+      warning: Write "height (mm)" here, and "column: height" under outcomes in trial.yaml."
+  `);
   expect(measured('sowing,day,height (cm),Height (mm)\ns01,8,12,120\n')).toMatchInlineSnapshot(`
     "trials/leek/measurements.csv:1:24 Height (mm): the heading "Height" stands twice, first in cell C1
       error: Give each column its own heading, or take one column out."

@@ -37,7 +37,7 @@ function ofComparison(words: Words, of: string, analysis: Analysis, choice: NumC
   if (of === 'difference') return comparison.estimate === null ? null : words.difference(comparison.estimate, result);
   if (of === 'p') return comparison.test === null ? null : words.pValue(comparison.test.p);
   const { interval } = comparison;
-  return interval && words.range(interval.lower, interval.upper, result.measure, comparison.unit);
+  return interval && words.range(interval.lower, interval.upper, result.measure, comparison.unit, result);
 }
 
 function ofGroup(words: Words, trial: Trial, of: string, analysis: Analysis, choice: NumChoice): string | null {

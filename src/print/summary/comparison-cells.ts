@@ -9,7 +9,7 @@ export function comparisonCells(words: Words, { measure, ...result }: Result, co
   return [
     interval?.method === 'welch-bracket' ? ui['table.notKnown'] : words.difference(estimate, { ...result, measure }),
     interval && interval.lower !== null && interval.upper !== null
-      ? withSeedLuck(words, words.range(interval.lower, interval.upper, measure, unit), interval)
+      ? withSeedLuck(words, words.range(interval.lower, interval.upper, measure, unit, result), interval)
       : ui['table.none'],
     words.verdict({ ...result, measure }, comparison).words,
   ];

@@ -63,6 +63,10 @@ test('ranges are said in words, never with minus signs', () => {
   expect(words.range(3.1, 20.8, 'germination', '%')).toBe('3 bis 21 mehr je 100');
   expect(words.range(0.2, 20.8, 'germination', '%')).toBe('unter 1 bis 21 mehr je 100');
   expect(plain(words.range(-2, -0.4, 't50', 'days'))).toBe('0,4 bis 2,0 Tage früher');
+  expect(words.range(8.26, 24, 'germination', '%', { column: null, matters: 8 })).toBe(
+    'knapp über 8 bis 24 mehr je 100',
+  );
+  expect(plain(words.range(3.2, 8.4, 'trait', 'mm', { column: 'height', matters: null }))).toBe('3 bis 8 mm höher');
   expect(words.range(null, 3, 't50', 'days')).toBe('nicht bekannt');
 });
 

@@ -35,6 +35,10 @@ test('ranges are said in words, never with minus signs', () => {
   expect(words.range(-9.2, 17.4, 'germination', '%')).toBe('9 fewer to 17 more per 100');
   expect(words.range(3.1, 20.8, 'germination', '%')).toBe('3 to 21 more per 100');
   expect(words.range(-2, -0.4, 't50', 'days')).toBe('0.4 to 2.0 days earlier');
+  expect(words.range(8.26, 24, 'germination', '%', { column: null, matters: 8 })).toBe(
+    'just over 8 to 24 more per 100',
+  );
+  expect(words.range(3.2, 8.4, 'trait', 'mm', { column: 'height', matters: null })).toBe('3 to 8 mm taller');
   expect(words.range(null, 3, 't50', 'days')).toBe('not known');
 });
 
