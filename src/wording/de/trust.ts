@@ -96,9 +96,10 @@ function separate(
   const batch = oneBatch ? ' Aber eine Behandlung bekam all ihr Saatgut auf einmal, in einer einzigen Charge.' : '';
   const inBatches = results
     .flatMap(({ comparisons }) => comparisons)
-    .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all')
-    .map((comparison) => unitsOfEach(trial, comparison));
-  const batches = inBatches.length === 0 ? '' : ` Für sich behandelt wurden: ${list([...new Set(inBatches)])}.`;
+    .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all');
+  const units = [...new Set(inBatches.map((comparison) => unitsOfEach(trial, comparison)))];
+  const byTest = inBatches.some(({ stored }) => stored !== null) ? ' bei einer Prüfung' : '';
+  const batches = units.length === 0 ? '' : ` Für sich behandelt wurden: ${list(units)}${byTest}.`;
   const inLots = counts.length > 1 ? ` in jeder der ${counted(counts.length, 'lot')}` : '';
   const ofAll = `${counted(ofEach ?? 0, noun)} von jeder der ${counted(trial.treatments.length, 'treatment')}${inLots}`;
   return `${sentence(ofEach === null ? each.join('; ') : ofAll)}.${batches}${batch}`;
@@ -158,12 +159,12 @@ function allShown({ results }: Analysis, { dropped, unlisted }: TrustFacts['allS
   if (results.length === 0) return 'Noch ist nichts verglichen.';
   if (dropped.length > 0) return `Im Plan stand außerdem: ${list(dropped)}.`;
   if (unlisted.length > 0) return `Außerdem gemessen, in den Rohdaten, aber nicht verglichen: ${list(unlisted)}.`;
-  return 'Jede Messgröße ist gezeigt, und die Zählungen selbst kann man herunterladen.';
+  return 'Jede Messgröße in den Dateien ist gezeigt, und die Zählungen selbst kann man herunterladen.';
 }
 
 function leftOut(trial: Trial, { sowings }: TrustFacts['leftOut']): string {
   const noun = unitNoun(trial, 'sowing');
-  if (sowings.length === 0) return `Alle ${noun.many} sind dabei.`;
+  if (sowings.length === 0) return `Alle ${noun.many} in den Dateien zählen mit.`;
   const shown = sowings.slice(0, 6);
   const more = sowings.length > shown.length ? [`${sowings.length - shown.length} weitere`] : [];
   return `${list([...shown, ...more])}; das Ergebnis mit allen ${formOf(noun, 2, 'dative')} steht dabei, wo es sich berechnen ließ.`;

@@ -60,9 +60,10 @@ function separate(
   const batch = oneBatch ? ' But one treatment was given to all its seed in one batch.' : '';
   const inBatches = results
     .flatMap(({ comparisons }) => comparisons)
-    .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all')
-    .map((comparison) => unitsOfEach(trial, comparison));
-  const batches = inBatches.length === 0 ? '' : ` What was treated separately: ${list([...new Set(inBatches)])}.`;
+    .filter(({ units, lot }) => units.kind === 'batch' && lot !== 'all');
+  const units = [...new Set(inBatches.map((comparison) => unitsOfEach(trial, comparison)))];
+  const byTest = inBatches.some(({ stored }) => stored !== null) ? ' at a test' : '';
+  const batches = units.length === 0 ? '' : ` What was treated separately: ${list(units)}${byTest}.`;
   const inLots = counts.length > 1 ? ` in each of ${counted(counts.length, 'lot')}` : '';
   const ofAll = `${counted(ofEach ?? 0, unitWord(trial, 'sowing'))} of each of ${counted(trial.treatments.length, 'treatment')}${inLots}`;
   return `${sentence(ofEach === null ? each.join('; ') : ofAll)}.${batches}${batch}`;
@@ -115,11 +116,11 @@ function allShown({ results }: Analysis, { dropped, unlisted }: TrustFacts['allS
   if (results.length === 0) return 'Nothing has been compared yet.';
   if (dropped.length > 0) return `The plan also had ${list(dropped)}.`;
   if (unlisted.length > 0) return `Also measured, in the raw files, but not compared: ${list(unlisted)}.`;
-  return 'Every measure is shown, and the raw counts can be fetched.';
+  return 'Every measure in the files is shown, and the raw counts can be fetched.';
 }
 
 function leftOut(trial: Trial, { sowings }: TrustFacts['leftOut']): string {
-  if (sowings.length === 0) return `Every ${unitWord(trial, 'sowing')} is in.`;
+  if (sowings.length === 0) return `Every ${unitWord(trial, 'sowing')} in the files counts.`;
   const shown = sowings.slice(0, 6);
   const more = sowings.length > shown.length ? [`${sowings.length - shown.length} more`] : [];
   return `${list([...shown, ...more])}; the result with ${sowings.length === 1 ? 'it' : 'them'} in is given where it could be worked out.`;

@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
+import { makeComparison } from '../../support/make-comparison.ts';
 import { makePlan } from '../../support/make-plan.ts';
+import { makeAnalysis, makeResult } from '../../support/make-result.ts';
 import { germinationTrial, makeOutcome, makeSowing, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('de');
@@ -33,8 +35,8 @@ test('a trial without a blemish', () => {
     Gezählt, ohne zu wissen, was was ist? ja. So geben es die Beteiligten an.
     Gleiche Partie, gleich lang eingeweicht, gleicher Tag? ja. Alles wurde am 4. April 2026 gesät. Ein Einweichen ist nicht aufgezeichnet.
     Frage und Messgröße vorher festgelegt? teilweise. Am 1. April 2026, wie die Beteiligten angeben.
-    Alle Ergebnisse gezeigt? ja. Jede Messgröße ist gezeigt, und die Zählungen selbst kann man herunterladen.
-    Etwas weggelassen? nein. Alle Schalen sind dabei.
+    Alle Ergebnisse gezeigt? ja. Jede Messgröße in den Dateien ist gezeigt, und die Zählungen selbst kann man herunterladen.
+    Etwas weggelassen? nein. Alle Schalen in den Dateien zählen mit.
     Von anderen wiederholt? nicht aufgezeichnet. Hier ist keine Wiederholung durch andere bekannt. Ihre wäre die erste."
   `);
 });
@@ -57,8 +59,8 @@ test('a trial of one tray each, nothing recorded', () => {
     Gezählt, ohne zu wissen, was was ist? nicht aufgezeichnet. Das ist nicht aufgezeichnet.
     Gleiche Partie, gleich lang eingeweicht, gleicher Tag? nicht aufgezeichnet. Die Tage der Aussaat sind nicht alle aufgezeichnet.
     Frage und Messgröße vorher festgelegt? nicht aufgezeichnet. Es wurde kein Plan eingefroren und kein Datum angegeben.
-    Alle Ergebnisse gezeigt? ja. Jede Messgröße ist gezeigt, und die Zählungen selbst kann man herunterladen.
-    Etwas weggelassen? nein. Alle Aussaaten sind dabei.
+    Alle Ergebnisse gezeigt? ja. Jede Messgröße in den Dateien ist gezeigt, und die Zählungen selbst kann man herunterladen.
+    Etwas weggelassen? nein. Alle Aussaaten in den Dateien zählen mit.
     Von anderen wiederholt? nicht aufgezeichnet. Hier ist keine Wiederholung durch andere bekannt. Ihre wäre die erste."
   `);
 });
@@ -139,4 +141,15 @@ const seven = germinationTrial(Object.fromEntries(WAYS.map((way) => [way, counts
 
 test('viele Behandlungen mit je gleich vielen Schalen werden nicht aufgezählt', () => {
   expect(answer('separate', seven)?.detail).toBe('2 Schalen von jeder der 7 Behandlungen.');
+});
+
+test('what was treated separately is counted for one test of stored seed, not for all', () => {
+  const detail = (stored: number | null) => {
+    const units = { treatment: 2, control: 2, kind: 'batch' } as const;
+    const comparisons = [makeComparison({ estimate: 1, parts: { units, stored } })];
+    const analysis = makeAnalysis({ results: [makeResult({ comparisons })] });
+    return words.trust(germinationTrial(counts, six), analysis).find(({ id }) => id === 'separate')?.detail;
+  };
+  expect(detail(2)).toContain('Für sich behandelt wurden: 2 und 2 Chargen bei einer Prüfung.');
+  expect(detail(null)).toContain('Für sich behandelt wurden: 2 und 2 Chargen.');
 });

@@ -2,7 +2,9 @@ import { expect, test } from 'vitest';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
 import type { Trial } from '../../../src/trial/trial.ts';
 import { wordsFor } from '../../../src/wording/words-for.ts';
+import { makeComparison } from '../../support/make-comparison.ts';
 import { makePlan } from '../../support/make-plan.ts';
+import { makeAnalysis, makeResult } from '../../support/make-result.ts';
 import { germinationTrial, makeOutcome, makeSowing, makeTreatment } from '../../support/make-trial.ts';
 
 const words = wordsFor('en');
@@ -33,8 +35,8 @@ test('a trial without a blemish', () => {
     Counted without knowing which is which? yes. As the authors state.
     Same lot, same soak, same day? yes. All were sown on 4 April 2026. No soak is recorded.
     Question and measure fixed beforehand? partly. On 1 April 2026, as the authors state.
-    All results shown? yes. Every measure is shown, and the raw counts can be fetched.
-    Anything left out? no. Every tray is in.
+    All results shown? yes. Every measure in the files is shown, and the raw counts can be fetched.
+    Anything left out? no. Every tray in the files counts.
     Repeated by others? not recorded. No repeat by others is known here. Yours would be the first."
   `);
 });
@@ -57,8 +59,8 @@ test('a trial of one tray each, nothing recorded', () => {
     Counted without knowing which is which? not recorded. It is not recorded.
     Same lot, same soak, same day? not recorded. The sowing days are not all recorded.
     Question and measure fixed beforehand? not recorded. No plan was frozen, and no date is stated.
-    All results shown? yes. Every measure is shown, and the raw counts can be fetched.
-    Anything left out? no. Every sowing is in.
+    All results shown? yes. Every measure in the files is shown, and the raw counts can be fetched.
+    Anything left out? no. Every sowing in the files counts.
     Repeated by others? not recorded. No repeat by others is known here. Yours would be the first."
   `);
 });
@@ -139,4 +141,15 @@ test('many treatments of as many trays each are not listed by name', () => {
   expect(answer('separate', seven)?.detail).toBe('2 trays of each of 7 treatments.');
   const other = { ...seven, sowings: seven.sowings.slice(1) };
   expect(answer('separate', other)?.detail).toContain('2 b trays, 2 c trays');
+});
+
+test('what was treated separately is counted for one test of stored seed, not for all', () => {
+  const detail = (stored: number | null) => {
+    const units = { treatment: 2, control: 2, kind: 'batch' } as const;
+    const comparisons = [makeComparison({ estimate: 1, parts: { units, stored } })];
+    const analysis = makeAnalysis({ results: [makeResult({ comparisons })] });
+    return words.trust(germinationTrial(counts, six), analysis).find(({ id }) => id === 'separate')?.detail;
+  };
+  expect(detail(2)).toContain('What was treated separately: 2 and 2 batches at a test.');
+  expect(detail(null)).toContain('What was treated separately: 2 and 2 batches.');
 });
