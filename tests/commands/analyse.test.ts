@@ -171,15 +171,18 @@ test('two lots, a speed and a single tray: each with what limits it', async () =
       alike, and with one of a kind that luck cannot be told from the treatment.
     - caution: The trays were placed by hand, not by lot. A better place may then
       have gone to one kind more often.
-    - caution: Leek ‘Blue Solaise 2024’: Seeds were still coming up when counting
-      stopped: 5 of 50 (10 of 100) between day 8 and day 14. A later count might
-      read otherwise.
-    - caution: Leek ‘Blue Solaise 2024’: Seeds were still coming up when counting
-      stopped: 15 of 150 (10 of 100) between day 8 and day 14. A later count might
-      read otherwise.
-    - caution: Leek ‘Blue Solaise 2025’: Seeds were still coming up when counting
-      stopped: 15 of 150 (10 of 100) between day 8 and day 14. A later count might
-      read otherwise.
+    - caution: Leek ‘Blue Solaise 2024’: Seeds of Sealed jar with silica gel in the
+      fridge were still coming up when counting stopped: 5 of 50 (10 of 100) between
+      day 8 and day 14. A later count might read otherwise.
+    - caution: Leek ‘Blue Solaise 2024’: Seeds of Paper packet in the shed were
+      still coming up when counting stopped: 15 of 150 (10 of 100) between day 8 and
+      day 14. A later count might read otherwise.
+    - caution: Leek ‘Blue Solaise 2025’: Seeds of Sealed jar with silica gel in the
+      fridge were still coming up when counting stopped: 15 of 150 (10 of 100)
+      between day 8 and day 14. A later count might read otherwise.
+    - caution: Leek ‘Blue Solaise 2025’: Seeds of Paper packet in the shed were
+      still coming up when counting stopped: 15 of 150 (10 of 100) between day 8 and
+      day 14. A later count might read otherwise.
     - Leek ‘Blue Solaise 2025’: There were only 3 trays of each. So few show a
       difference only where it is large.
     - The question is about keeping seed, but it was sown straight after the

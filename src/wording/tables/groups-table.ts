@@ -18,12 +18,14 @@ export function groupsTable(words: Words, trial: Trial, result: Result, ofLots: 
   const rows = rowsOfGroups(result, lots);
   const { ui } = words;
   const treatments = (group: Group) => rows.find(([first]) => first === group)?.map(({ treatment }) => treatment) ?? [];
+  const isByLot = (result.measure === 'germination' || result.measure === 'trait') && daysDiffer(result, lots);
   const columns: readonly Column[] = [
     ...lotColumn(words, trial, lots),
     {
       head: ui['table.treatment'],
       cell: (group) => words.list(treatments(group).map((id) => words.treatmentLabel(trial, id))),
     },
+    { head: ui['table.day'], cell: ({ lot }) => (isByLot ? words.number(result.days[lot] ?? 0) : null) },
     { head: ui['table.stored'], cell: ({ stored }) => (stored === null ? null : words.quantity(stored, 'years')) },
     { head: ui['table.units'], cell: (group) => words.units(trial, group) },
     {
@@ -78,6 +80,10 @@ export function spreadTable(words: Words, trial: Trial, result: Result, ofLots: 
   ]);
   return table.head.length > naming ? { names: naming, ...table } : { head: [], rows: [] };
 }
+
+/** Whether lots were counted on days of their own, so that each row must say its day. */
+const daysDiffer = ({ days }: Result, lots: readonly string[]): boolean =>
+  lots.every((lot) => days[lot] !== undefined) && new Set(lots.map((lot) => days[lot])).size > 1;
 
 const groupsIn = (result: Result, lots: readonly string[]) =>
   lots.flatMap((lot) => result.groups.filter((group) => group.lot === lot));

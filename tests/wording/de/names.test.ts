@@ -158,7 +158,8 @@ test('titles of outcomes and names of comparisons', () => {
   const trial = inGerman(makeTrial());
   const title = (parts: Parameters<typeof makeResult>[0]) => words.outcomeTitle(trial, makeResult(parts));
   expect(title({})).toBe('Aufgegangen bis Tag 14');
-  expect(title({ day: null, days: { leek: 14, cress: 6 } })).toBe('Aufgegangen');
+  expect(title({ day: null, days: { leek: 14, cress: 6 } })).toBe('Aufgegangen bis Tag 6 oder 14');
+  expect(title({ day: null, days: { a: 4, b: 6, c: 8, d: 10 } })).toBe('Aufgegangen');
   expect(title({ measure: 't50', day: null })).toBe('Tag, bis zu dem die Hälfte aufgegangen war');
   const leaf = { measure: 'trait', unit: 'mm', day: 21, days: { leek: 21 } } as const;
   expect(title({ ...leaf, column: 'leaf_length' })).toBe('Blattlänge am Tag 21');

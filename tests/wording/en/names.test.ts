@@ -97,7 +97,8 @@ test('titles of outcomes and names of comparisons', () => {
   const trial = makeTrial();
   const title = (parts: Parameters<typeof makeResult>[0]) => words.outcomeTitle(trial, makeResult(parts));
   expect(title({})).toBe('Came up by day 14');
-  expect(title({ day: null, days: { leek: 14, cress: 6 } })).toBe('Came up');
+  expect(title({ day: null, days: { leek: 14, cress: 6 } })).toBe('Came up by day 6 or 14');
+  expect(title({ day: null, days: { a: 4, b: 6, c: 8, d: 10 } })).toBe('Came up');
   expect(title({ measure: 't50', day: null })).toBe('Day by which half were up');
   expect(title({ measure: 'trait', column: 'leaf_length', unit: 'mm', day: 21, days: { leek: 21 } })).toBe(
     'Leaf length on day 21',

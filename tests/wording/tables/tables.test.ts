@@ -175,6 +175,8 @@ test('several lots stand in one table, named first; one lot is not named', () =>
     Onion | Paper packet | 4 trays | 122 of 200 | 61.0 % | 52.7 to 68.8
     Onion | Sealed jar | 4 trays | 169 of 200 | 84.5 % | 77.5 to 89.6"
   `);
+  const byLot = { ...found, day: null, days: { leek: 14, onion: 21 } };
+  expect(groupsTable(words, two, byLot, lots).rows.map((row) => row[2])).toEqual(['14', '14', '21', '21']);
   const alone = groupsTable(words, two, found, 'onion');
   expect(alone.names).toBe(1);
   expect(groups.rows.slice(2).map(([, ...row]) => row)).toEqual(alone.rows);
