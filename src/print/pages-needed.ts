@@ -1,4 +1,6 @@
+import { columnWidths } from './column-widths.ts';
 import type { Block, Figure, PrintDocument, Table } from './document.ts';
+import { innerRooms } from './inner-rooms.ts';
 import { shapeOf } from './pictures/shape-of.ts';
 import { SIZES } from './sizes.ts';
 
@@ -78,15 +80,9 @@ export function pagesNeeded(document: PrintDocument): number {
         return table(block, y, width);
       case 'figure':
         return figure(block, y, width);
-      case 'spread': {
-        const main = width - SIZES.beside - SIZES.gutter;
-        return Math.max(flow(block.main, y, main), flow(block.beside, y, SIZES.beside - SIZES.inset));
-      }
-      case 'columns': {
-        const room = width - SIZES.gutter * (block.columns.length - 1);
-        const each = block.first === null ? room / block.columns.length : (room - block.first) / Math.max(1, block.columns.length - 1); // prettier-ignore
-        return Math.max(...block.columns.map((column, at) => flow(column, y, at === 0 ? (block.first ?? each) : each)));
-      }
+      case 'spread':
+      case 'columns':
+        return Math.max(...innerRooms(block, width).map(([blocks, room]) => flow(blocks, y, room)));
       case 'box':
         return block.whole
           ? whole(y, flow(block.blocks, 0, width - 2 * SIZES.inset) + 2 * SIZES.inset)
@@ -110,13 +106,10 @@ export function pagesNeeded(document: PrintDocument): number {
   }
 
   function table({ caption, head, rows, widths, rowHeight }: Table, from: number, width: number): number {
-    const fixed = widths.reduce((sum, one) => sum + (typeof one === 'object' && 'mm' in one ? one.mm : 0), 0);
-    const shareOf = (one: Table['widths'][number]) => (one === 'auto' ? 1 : 'share' in one ? one.share : 0);
-    const shares = widths.reduce((sum, one) => sum + shareOf(one), 0);
-    const columns = widths.map((one) => typeof one === 'object' && 'mm' in one ? one.mm : ((width - fixed) * shareOf(one)) / shares); // prettier-ignore
-    const pad = (25.4 / 72) * 6;
+    const columns = columnWidths(widths, width);
+    const pad = (25.4 / 72) * 2 * SIZES.cell.x;
     const rowOf = (cells: readonly string[], face: Face) =>
-      Math.max(rowHeight, (25.4 / 72) * 5.2 + Math.max(...cells.map((cell, at) => par(cell, (columns[at] ?? width) - pad, small, face, small)))); // prettier-ignore
+      Math.max(rowHeight, (25.4 / 72) * 2 * SIZES.cell.y + Math.max(...cells.map((cell, at) => par(cell, (columns[at] ?? width) - pad, small, face, small)))); // prettier-ignore
     const top = (caption === null ? 0 : par(caption, width, small, 'bold') + 0.5 * em) + rowOf(head, 'bold');
     return rows.reduce((y, cells) => whole(y, rowOf(cells, 'sans')), whole(from, top));
   }

@@ -11,6 +11,10 @@ export const SIZES = {
   /** Between two lines of a paragraph, and small print, in the size of the text. */
   leading: 0.58,
   small: 0.87,
+  /** Around the text of a cell, pt. */
+  cell: { x: 3, y: 2.6 },
+  /** Height of a capital of small print, in its size: that of a line by itself. */
+  smallCapital: 0.668,
   /** Between columns; the narrow one of a spread, and its distance from the rule, mm. */
   gutter: 6,
   beside: 46,

@@ -56,6 +56,8 @@ export const blocksTemplate = String.raw`
   ..range(1, count).map(at => (curve.move((at / count * 100%, 0pt)), curve.line((at / count * 100%, 100%)))).flatten(),
 )))
 
+#let line-height = ${SIZES.smallCapital * SIZES.small} * base + ${2 * SIZES.cell.y}pt
+
 #let table-block(b) = {
   let boxed = b.rules == "boxes"
   let sides = range(b.head.len()).map(x => if x in b.figures { right } else { left })
@@ -63,7 +65,7 @@ export const blocksTemplate = String.raw`
   let row-of(cells) = cells.map(cell) + if cells.len() < head.len() { (empty-boxes(head.len() - cells.len()),) }
   let body = table(
     columns: b.widths.map(width-of),
-    rows: if b.row-height == 0 { auto } else { (auto,) + (b.row-height * 1mm,) * b.rows.len() },
+    rows: (auto,) + if b.row-height > 0 { (b.row-height * 1mm,) } else { b.one-line.map(one => if one { line-height } else { auto }) },
     align: sides.map(side => side + if boxed { horizon } else { top }),
     stroke: if boxed { hairline } else { (bottom: hairline) },
     table.header(..(if not boxed { (table.hline(stroke: hairline),) }), ..head),

@@ -1,6 +1,6 @@
 import { SIZES } from '../sizes.ts';
 
-const { margin, text, gap, leading, small } = SIZES;
+const { margin, text, gap, leading, small, cell } = SIZES;
 
 /** The sheet of paper and the look of its text, in Typst. Reads the document as data: `doc`. */
 export const pageTemplate = String.raw`
@@ -30,7 +30,7 @@ export const pageTemplate = String.raw`
 )
 #set par(leading: ${leading}em, spacing: gap, justify: false)
 #set list(indent: 0pt, body-indent: .5em, spacing: .55em, marker: [–])
-#set table(stroke: none, inset: (x: 3pt, y: 2.6pt))
+#set table(stroke: none, inset: (x: ${cell.x}pt, y: ${cell.y}pt))
 #set grid(gutter: 0pt)
 #set figure(gap: .5em)
 #set page(
