@@ -14,13 +14,19 @@ export interface OutcomeFigure {
   readonly chart: Chart;
 }
 
-/** The figures of one outcome in the order in which they are read: those of all lots together first. */
+/**
+ * The figures of one outcome in the order in which they are read: those of all lots together first. Where not one
+ * unit has a value, as no time where nothing came up, an empty chart is left out.
+ */
 export function outcomeFigures(words: Words, trial: Trial, analysis: Analysis, result: Result): OutcomeFigure[] {
   const kinds = new Set(lotsOf(result).flatMap((lot) => chartKinds(result, lot)));
+  const isEmpty = !result.values.some(({ value }) => value !== null);
   return [...kinds].flatMap((kind) =>
-    figureLots(result, kind).map((lots) => ({
-      id: slug('result', result.outcome, lots[0] ?? '', kind),
-      chart: outcomeChart(words, trial, analysis, result, kind, lots),
-    })),
+    isEmpty && (kind === 'units' || kind === 'trait')
+      ? []
+      : figureLots(result, kind).map((lots) => ({
+          id: slug('result', result.outcome, lots[0] ?? '', kind),
+          chart: outcomeChart(words, trial, analysis, result, kind, lots),
+        })),
   );
 }

@@ -29,6 +29,12 @@ test('four lots and three outcomes are five figures, not one a lot', () => {
   ]);
 });
 
+test('a chart without a value is left out', () => {
+  const speed = analysis.results.find(({ outcome }) => outcome === 'speed')!;
+  expect(outcomeFigures(words, trial, analysis, speed)).toHaveLength(1);
+  expect(outcomeFigures(words, trial, analysis, { ...speed, values: [] })).toEqual([]);
+});
+
 test('every lot stands in the table and in the text alternative of each figure', () => {
   for (const result of analysis.results) {
     const lots = lotsOf(result).filter((lot) => lot !== 'all');

@@ -193,6 +193,9 @@ test('notes', () => {
     no-room
       … bei beiden ging fast alles auf
       Bei beiden ging fast alles auf: mindestens 96 von 100 in jeder Schale. Also hatte dieses Saatgut keinen Raum, einen Gewinn zu zeigen.
+    no-room
+      … bei beiden ging alles auf
+      Bei beiden ging alles auf. Also hatte dieses Saatgut keinen Raum, einen Gewinn zu zeigen.
     coarse-checks
       … die Auszählungen lagen zu weit auseinander
       Die Auszählungen lagen weit auseinander: 81 von 100 Keimlingen gingen bei „Dichtes Glas“ zwischen denen von Tag 3 und Tag 8 auf. An welchem dieser Tage, hat niemand gesehen.

@@ -126,7 +126,10 @@ export const EXAMPLES: { readonly [Id in CaveatId]: readonly Evidence[Id][] } = 
     { stored: 0, estimate: 1.2, limit: 0, germinated: 3, seeds: 250 },
   ],
   'hardly-any': [{ ...sides, germinated: { treatment: 1, control: 2 }, seeds: { treatment: 150, control: 150 } }],
-  'no-room': [{ ...sides, lowest: 96.4, estimates: { treatment: 98, control: 97 } }],
+  'no-room': [
+    { ...sides, lowest: 96.4, estimates: { treatment: 98, control: 97 } },
+    { ...sides, lowest: 100, estimates: { treatment: 100, control: 100 } },
+  ],
   'coarse-checks': [{ from: 3, to: 8, percent: 81.2 }],
   'coarse-readings': [{ ...sides, values: { treatment: 5, control: 5 }, difference: null, unit: 'days' }],
   'lots-differ': [

@@ -192,6 +192,9 @@ test('notes', () => {
     no-room
       … nearly everything came up in both
       Nearly everything came up in both: at least 96 of 100 in every tray. So this seed had no room to show a gain.
+    no-room
+      … everything came up in both
+      Everything came up in both. So this seed had no room to show a gain.
     coarse-checks
       … the checks were too far apart
       The checks were far apart: 81 of 100 seedlings of Sealed jar came up between those of day 3 and day 8. On which of those days, nobody saw.

@@ -100,9 +100,12 @@ export const note: CaveatTexts<
   },
   'no-room': ({ lowest }, { noun }) => {
     const { gender, one } = noun();
+    const reason = lowest === 100 ? 'bei beiden ging alles auf' : 'bei beiden ging fast alles auf';
+    const each = `${article('jeder', gender, 'dative')} ${one}`;
+    const least = lowest === 100 ? '' : `: mindestens ${number(Math.floor(lowest))} von 100 in ${each}`;
     return {
-      reason: 'bei beiden ging fast alles auf',
-      sentence: `Bei beiden ging fast alles auf: mindestens ${number(Math.floor(lowest))} von 100 in ${article('jeder', gender, 'dative')} ${one}. Also hatte dieses Saatgut keinen Raum, einen Gewinn zu zeigen.`,
+      reason,
+      sentence: `${sentence(reason)}${least}. Also hatte dieses Saatgut keinen Raum, einen Gewinn zu zeigen.`,
     };
   },
   'coarse-checks': ({ from, to, percent }, { caveat, label }) => {

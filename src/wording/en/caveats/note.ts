@@ -84,10 +84,11 @@ export const note: CaveatTexts<
     reason: `hardly any seeds came up (${germinated.treatment} of ${number(seeds.treatment)} and ${germinated.control} of ${number(seeds.control)})`,
     sentence: `Hardly any seeds came up: ${germinated.treatment} of ${number(seeds.treatment)} and ${germinated.control} of ${number(seeds.control)}. That is too few to compare.`,
   }),
-  'no-room': ({ lowest }, { tray }) => ({
-    reason: 'nearly everything came up in both',
-    sentence: `Nearly everything came up in both: at least ${number(Math.floor(lowest))} of 100 in every ${tray()}. So this seed had no room to show a gain.`,
-  }),
+  'no-room': ({ lowest }, { tray }) => {
+    const reason = lowest === 100 ? 'everything came up in both' : 'nearly everything came up in both';
+    const least = lowest === 100 ? '' : `: at least ${number(Math.floor(lowest))} of 100 in every ${tray()}`;
+    return { reason, sentence: `${sentence(reason)}${least}. So this seed had no room to show a gain.` };
+  },
   'coarse-checks': ({ from, to, percent }, { caveat, label }) => {
     const of = caveat.treatment === null ? '' : ` of ${label(caveat.treatment)}`;
     return {
