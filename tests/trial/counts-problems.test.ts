@@ -222,7 +222,7 @@ test('wide: headings that are no days', () => {
   `);
   expect(wide('remark')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:1:14 remark: the column "remark" is not known here and was not read
-      warning: Known here: scorer."
+      warning: A count day is headed by its number or its date, such as "day 5" or "2026-04-09". Known here: scorer."
   `);
   expect(wide('2026-04-09')).toMatchInlineSnapshot(`
     "trials/leek/counts.csv:2:7 2026-04-09: sowing "s01" was checked on day 5 in cell B2 already

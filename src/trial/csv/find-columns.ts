@@ -46,15 +46,12 @@ export function findColumns(table: Table, kind: RowsKind<z.ZodObject>): Columns 
     refuseMissing(table, missing, unknown, Object.keys(shape));
     return null;
   }
+  const free = Object.keys(shape).filter((name) => !known.has(name));
   for (const { label, place } of unknown) {
     report.warning(place, {
       rule: 'unknown-column',
       message: `the column ${shown(label)} is not known here and was not read`,
-      remedy: didYouMean(
-        label,
-        Object.keys(shape).filter((name) => !known.has(name)),
-        'further column',
-      ),
+      remedy: [kind.further?.headed, didYouMean(label, free, 'further column')].filter(Boolean).join(' '),
     });
   }
 

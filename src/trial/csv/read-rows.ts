@@ -17,8 +17,12 @@ export interface RowsKind<Row extends z.ZodObject> {
   readonly row: Row;
   /** Unit in which a column's numbers are kept, by column. */
   readonly units?: Readonly<Record<string, string>>;
-  /** Further columns, all of one kind: count days, traits. */
-  readonly further?: { readonly is: (heading: Heading) => boolean; readonly cell: z.ZodType<number | null> };
+  /** Further columns, all of one kind: count days, traits. `headed`: how one is headed, for whoever mistyped it. */
+  readonly further?: {
+    readonly is: (heading: Heading) => boolean;
+    readonly cell: z.ZodType<number | null>;
+    readonly headed?: string;
+  };
 }
 
 export interface ReadRow<Data> {

@@ -16,7 +16,11 @@ export function readWideCounts(table: Table, names: SowingNames | null): ReadChe
   const read = readRows(table, {
     key: 'sowing',
     row: wideCountsRow,
-    further: { is: isDayHeading, cell: wideCountsCell },
+    further: {
+      is: isDayHeading,
+      cell: wideCountsCell,
+      headed: 'A count day is headed by its number or its date, such as "day 5" or "2026-04-09".',
+    },
   });
   if (!read) return null;
 
