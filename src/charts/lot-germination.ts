@@ -1,4 +1,5 @@
 import type { LotTest } from '../analysis/lot-tests.ts';
+import { seedLuckOnly } from '../analysis/seed-luck-only.ts';
 import type { Words } from '../wording/words.ts';
 import { lotTestsTable } from '../wording/tables/lot-tests-table.ts';
 import type { Chart } from './chart.ts';
@@ -33,7 +34,10 @@ export function lotGermination(name: string, tests: readonly LotTest[], words: W
   return {
     kind: 'lot',
     title: words.say('chart.lot.title', { lot: name, from: words.date(first.date), to: words.date(last.date) }),
-    subtitle: words.ui['chart.lot.subtitle'],
+    subtitle: [
+      words.ui['chart.lot.subtitle'],
+      ...(tests.some(({ group }) => seedLuckOnly(group.interval)) ? [words.ui['chart.seedLuckOnly']] : []),
+    ].join(' '),
     description: words.say('chart.lot.description', { values: values.join(' ') }),
     table: lotTestsTable(words, tests),
     spec: lotPlot(series, words),

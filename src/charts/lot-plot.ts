@@ -1,8 +1,9 @@
 import type { TopLevelSpec } from 'vega-lite';
+import { seedLuckOnly } from '../analysis/seed-luck-only.ts';
 import { daysBetween } from '../trial/text/days-between.ts';
 import type { Words } from '../wording/words.ts';
 import { axisLabels } from './axis-labels.ts';
-import { SMALL, WIDTH } from './chart-theme.ts';
+import { PAPER, SMALL, WIDTH } from './chart-theme.ts';
 import { place, raw, type Encoding, type Layers } from './encoding.ts';
 import { keyRows } from './key-rows.ts';
 import type { LotSeries } from './lot-germination.ts';
@@ -23,7 +24,7 @@ export function lotPlot(series: readonly LotSeries[], words: Words): TopLevelSpe
   const inset = (series.length * APART) / 2;
   const at = (day: number) => inset + (day / span) * (PLOT.width - 2 * inset);
   const label = (day: number) => (dates[days.indexOf(day)] ?? '').slice(0, 7);
-  const labelled = axisLabels(days, at, label);
+  const labelled = axisLabels(firstOfEach(days, label), at, label);
   const marks = series.flatMap((one, index) =>
     marksOf(one, index, series.length, (date) => at(daysBetween(first, date))),
   );
@@ -44,10 +45,16 @@ export function lotPlot(series: readonly LotSeries[], words: Words): TopLevelSpe
   };
 }
 
+/** A month is named once, where its first date stands. */
+const firstOfEach = (days: readonly number[], label: (day: number) => string): number[] =>
+  days.filter((day, index) => days.findIndex((other) => label(other) === label(day)) === index);
+
 /** Marks of one date stand side by side, so that none hides another. */
 function marksOf({ style, tests }: LotSeries, index: number, of: number, at: (date: string) => number) {
   return tests.map(({ date, group: { estimate, interval } }) => ({
     ...style,
+    fill: seedLuckOnly(interval) ? PAPER : style.fill,
+    rangeDash: seedLuckOnly(interval) ? [4, 3] : [1, 0],
     line: index,
     x: at(date) + (index - (of - 1) / 2) * APART,
     share: estimate,
@@ -81,7 +88,7 @@ const LAYERS: Layers = [
     name: 'ranges',
     data: { name: 'marks' },
     mark: { type: 'rule', strokeWidth: 2 },
-    encoding: { x, y: share('lower'), y2: { field: 'upper' }, stroke: raw('colour') },
+    encoding: { x, y: share('lower'), y2: { field: 'upper' }, stroke: raw('colour'), strokeDash: raw('rangeDash') },
   },
   {
     name: 'tests',

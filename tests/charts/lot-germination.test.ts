@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { PAPER } from '../../src/charts/chart-theme.ts';
 import { lotGermination } from '../../src/charts/lot-germination.ts';
 import { renderSvg } from '../../src/charts/render-svg.ts';
 import { wordsFor } from '../../src/wording/words-for.ts';
@@ -43,4 +44,26 @@ test('marks of one date stand apart, and only tests of one series are joined', a
   for (const [index, one] of places.entries()) {
     for (const other of places.slice(index + 1)) expect(Math.abs(one.x - other.x)).toBeGreaterThan(4);
   }
+});
+
+test('a month is named once, and one tray of a kind is dashed and open', () => {
+  const [first] = tests;
+  const dates = ['2026-04-25', '2026-05-02', '2026-05-16'];
+  const single = dates.map((date, index) => ({
+    ...first!,
+    date,
+    trial: { ...first!.trial, id: `trial-${index}` },
+    group: {
+      ...first!.group,
+      stored: null,
+      interval: { ...first!.group.interval!, method: index === 0 ? 'wilson-effective' : 'wilson-seeds-only' } as const,
+    },
+  }));
+  const chart = lotGermination('Pea', single, words);
+  const data = chart!.spec.datasets as Record<string, { text: string; rangeDash: number[]; fill: string }[]>;
+  expect(data['dates']?.map(({ text }) => text)).toEqual(['2026-04', '2026-05']);
+  expect(data['marks']?.map(({ rangeDash }) => rangeDash[1])).toEqual([0, 3, 3]);
+  expect(new Set(data['marks']?.slice(1).map(({ fill }) => fill))).toEqual(new Set([PAPER]));
+  expect(chart!.subtitle).toContain(words.ui['chart.seedLuckOnly']);
+  expect(lotGermination('Pea', tests, words)!.subtitle).not.toContain(words.ui['chart.seedLuckOnly']);
 });
