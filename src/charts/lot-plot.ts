@@ -21,12 +21,16 @@ export function lotPlot(series: readonly LotSeries[], words: Words): TopLevelSpe
   const first = dates[0] ?? '';
   const span = Math.max(1, daysBetween(first, dates.at(-1) ?? first));
   const days = dates.map((date) => daysBetween(first, date));
-  const inset = (series.length * APART) / 2;
+  const onDate = (date: string) => series.filter(({ tests }) => tests.some((test) => test.date === date));
+  const inset = (Math.max(1, ...dates.map((date) => onDate(date).length)) * APART) / 2;
   const at = (day: number) => inset + (day / span) * (PLOT.width - 2 * inset);
   const label = (day: number) => (dates[days.indexOf(day)] ?? '').slice(0, 7);
   const labelled = axisLabels(firstOfEach(days, label), at, label);
   const marks = series.flatMap((one, index) =>
-    marksOf(one, index, series.length, (date) => at(daysBetween(first, date))),
+    marksOf(one, index, (date) => {
+      const beside = onDate(date);
+      return at(daysBetween(first, date)) + (beside.indexOf(one) - (beside.length - 1) / 2) * APART;
+    }),
   );
   const key = keyRows(series, { x: -LEFT, width: WIDTH });
   const top = key.height + TITLE;
@@ -50,13 +54,13 @@ const firstOfEach = (days: readonly number[], label: (day: number) => string): n
   days.filter((day, index) => days.findIndex((other) => label(other) === label(day)) === index);
 
 /** Marks of one date stand side by side, so that none hides another. */
-function marksOf({ style, tests }: LotSeries, index: number, of: number, at: (date: string) => number) {
+function marksOf({ style, tests }: LotSeries, index: number, at: (date: string) => number) {
   return tests.map(({ date, group: { estimate, interval } }) => ({
     ...style,
     fill: seedLuckOnly(interval) ? PAPER : style.fill,
     rangeDash: seedLuckOnly(interval) ? [4, 3] : [1, 0],
     line: index,
-    x: at(date) + (index - (of - 1) / 2) * APART,
+    x: at(date),
     share: estimate,
     lower: interval?.lower ?? estimate,
     upper: interval?.upper ?? estimate,

@@ -46,7 +46,7 @@ test('marks of one date stand apart, and only tests of one series are joined', a
   }
 });
 
-test('a month is named once, and one tray of a kind is dashed and open', () => {
+test('each mark stands at its date, a month is named once, one tray of a kind is dashed and open', () => {
   const [first] = tests;
   const dates = ['2026-04-25', '2026-05-02', '2026-05-16'];
   const single = dates.map((date, index) => ({
@@ -64,6 +64,8 @@ test('a month is named once, and one tray of a kind is dashed and open', () => {
   expect(data['dates']?.map(({ text }) => text)).toEqual(['2026-04', '2026-05']);
   expect(data['marks']?.map(({ rangeDash }) => rangeDash[1])).toEqual([0, 3, 3]);
   expect(new Set(data['marks']?.slice(1).map(({ fill }) => fill))).toEqual(new Set([PAPER]));
+  const drawn = chart!.spec.datasets as Record<string, { x: number }[]>;
+  expect(drawn['marks']?.map(({ x }) => x)).toEqual(drawn['ticks']?.map(({ x }) => x));
   expect(chart!.subtitle).toContain(words.ui['chart.seedLuckOnly']);
   expect(lotGermination('Pea', tests, words)!.subtitle).not.toContain(words.ui['chart.seedLuckOnly']);
 });
