@@ -1,3 +1,4 @@
+import { isOfAll } from '../../is-of-all.ts';
 import { sentence } from '../../sentence.ts';
 import { article } from '../article.ts';
 import { counted } from '../counted.ts';
@@ -73,8 +74,9 @@ export const note: CaveatTexts<
     reason: `die ${tray(2)} stimmen besser überein, als der Zufall der Samen zulässt`,
     sentence: `Die ${tray(2)} derselben Behandlung stimmen besser überein, als der Zufall der Samen es sonst zulässt (φ ${number(phi, 2)}). Gibt es einen Grund, etwa nach Größe ausgelesene Samen, oder wurde bei einer Zählung die vorige nachgesehen?`,
   }),
-  'near-limit': ({ stored, limit, germinated, seeds }, { caveat, label }) => {
-    const of = caveat.treatment === null ? 'einer Behandlung' : label(caveat.treatment);
+  'near-limit': ({ stored, limit, germinated, seeds }, { analysis, caveat, label }) => {
+    const named = caveat.treatment === null ? 'bei einer Behandlung' : `bei ${label(caveat.treatment)}`;
+    const where = isOfAll(analysis, caveat, stored) ? 'vor der Lagerung' : named;
     const came =
       germinated === 0
         ? 'ging kein Samen auf'
@@ -85,7 +87,7 @@ export const note: CaveatTexts<
             : 'gingen kaum Samen auf';
     const counts = germinated === seeds ? `alle ${number(seeds)}` : `${number(germinated)} von ${number(seeds)}`;
     const when = stored === null ? '' : `${storedName(stored)}: `;
-    const reason = `bei ${of} ${came}`;
+    const reason = `${where} ${came}`;
     return {
       reason,
       sentence: `${sentence(reason)} (${when}${counts}). So nahe an ${limit}\u00A0% stimmt ein Bereich nur ungefähr.`,

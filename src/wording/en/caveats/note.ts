@@ -5,6 +5,7 @@ import { list } from '../list.ts';
 import { number } from '../number.ts';
 import { quantity } from '../quantity.ts';
 import { storedName } from '../stored-name.ts';
+import { isOfAll } from '../../is-of-all.ts';
 import { sentence } from '../../sentence.ts';
 import { changesText } from './changes-text.ts';
 import { lotsDiffer } from './lots-differ.ts';
@@ -68,11 +69,12 @@ export const note: CaveatTexts<
     reason: `the ${tray(2)} agree more closely than seed luck allows`,
     sentence: `The ${tray(2)} of a kind agree more closely than seed luck usually allows (φ ${number(phi, 2)}). Is there a reason, such as seeds picked by size, or one count looked up while making the next?`,
   }),
-  'near-limit': ({ stored, limit, germinated, seeds }, { caveat, label }) => {
-    const of = caveat.treatment === null ? 'one treatment' : label(caveat.treatment);
+  'near-limit': ({ stored, limit, germinated, seeds }, { analysis, caveat, label }) => {
+    const named = caveat.treatment === null ? ' of one treatment' : ` of ${label(caveat.treatment)}`;
+    const of = isOfAll(analysis, caveat, stored) ? '' : named;
     const whole = germinated === seeds || germinated === 0;
     const end = limit === 100 ? (whole ? 'all' : 'nearly all') : whole ? 'none of the' : 'hardly any';
-    const reason = `${end} seeds of ${of} came up`;
+    const reason = `${end} seeds${of} came up`;
     const counts = germinated === seeds ? `all ${number(seeds)}` : `${number(germinated)} of ${number(seeds)}`;
     const when = stored === null ? '' : `${storedName(stored)}: `;
     return {
