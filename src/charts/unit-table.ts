@@ -1,5 +1,6 @@
 import type { Result } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
+import { withSeedLuck } from '../wording/tables/with-seed-luck.ts';
 import type { Words } from '../wording/words.ts';
 import type { Chart } from './chart.ts';
 import type { GroupRow } from './group-rows.ts';
@@ -61,7 +62,11 @@ export function unitTable(trial: Trial, result: Result, rows: readonly GroupRow[
           count: countOf(group.count ?? sumOf(units, 'count'), group.seeds ?? sumOf(units, 'seeds'), words),
           value: said(group.estimate),
           interval: group.interval
-            ? words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) })
+            ? withSeedLuck(
+                words,
+                words.say('chart.fromTo', { lower: said(group.interval.lower), upper: said(group.interval.upper) }),
+                group.interval,
+              )
             : ui['table.none'],
         }),
       ];

@@ -161,6 +161,16 @@ test('germination never leaves 0 to 100, and shares the axis of its own values',
   expect(draw(high).spec.params).toMatchObject([{ value: 85 }, { value: 100 }, {}, {}]);
 });
 
+test('with one tray of a kind its range is said to hold the luck of seeds only', () => {
+  const groups = plain.result.groups.map((group) => ({
+    ...group,
+    interval: { ...group.interval!, method: 'wilson-seeds-only' as const },
+  }));
+  const ranges = (result: typeof plain.result) => draw(plain, result).table.rows.map((row) => row.at(-1) ?? '');
+  expect(ranges({ ...plain.result, groups }).filter((range) => range.includes('seed\u00A0luck'))).toHaveLength(2);
+  expect(ranges(plain.result).filter((range) => range.includes('seed\u00A0luck'))).toEqual([]);
+});
+
 test('times have the finding as title, since no curve has it', () => {
   const result = { ...plain.result, measure: 't50' as const, unit: 'days' };
   expect(draw(plain, result).title).toMatch(/^Jar: /);
@@ -180,6 +190,10 @@ test('a storage series has a row for each test, with its time', () => {
   );
   expect(rows(draw(plain, result), 'dots')).toHaveLength(12);
   expect(draw(plain, result).subtitle).not.toContain('At the start');
+  const { head, rows: told } = draw(plain, result).table;
+  const times = told.map((row) => row[head.indexOf(words.ui['table.stored'])]);
+  const each = ['0 years', '2 years'].flatMap((time) => Array<string>(4).fill(time));
+  expect(times.map((time) => time?.replace('.0', ''))).toEqual([...each, ...each]);
   const once = { ...result, values: result.values.map((unit) => (unit.stored === 0 ? { ...unit, unit: 'y0' } : unit)) };
   expect(draw(plain, once).subtitle).toMatch(/day 14\. At the start the same .+ for every treatment\.$/);
 });
