@@ -1,3 +1,4 @@
+import { isMainThread } from 'node:worker_threads';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
 import { readKept } from './kept/read-kept.ts';
@@ -8,6 +9,8 @@ export interface AnalysedTrial {
   readonly analysis: Analysis;
 }
 
+/** Trials that are held: all, but in threads of pages, which make those of one trial after the other. */
+const HELD = isMainThread ? Infinity : 4;
 const latest = new Map<string, { readonly file: string; readonly analysed: AnalysedTrial }>();
 
 /**
@@ -22,6 +25,8 @@ export function analysedTrial(id: string, file: string): AnalysedTrial {
   const kept = readKept(file);
   if (!kept) throw new Error(`${file} was removed while the site was built; build again`);
   const analysed: AnalysedTrial = JSON.parse(new TextDecoder().decode(kept));
+  latest.delete(id);
   latest.set(id, { file, analysed });
+  if (latest.size > HELD) latest.delete(latest.keys().next().value ?? '');
   return analysed;
 }
