@@ -37,10 +37,11 @@ function keptFile(trial: Trial, language: string): Promise<string> {
 async function answer(folder: string): Promise<Answer> {
   try {
     const { site, trials, repeats, leftOut } = await readPublishable(folder, memory);
+    const repeatsOf = knownRepeats(trials, site);
     const analysed: ReadTrial[] = [];
     for (const trial of trials) {
       const file = await analysedOf(trial, site.language);
-      analysed.push({ id: trial.id, file, repeats: knownRepeats(trial, trials, site) });
+      analysed.push({ id: trial.id, file, repeats: repeatsOf(trial) });
     }
     const answering = new Set(
       Object.values(site.questions).flatMap((question) => question.trials.map(({ trial }) => trial)),

@@ -7,33 +7,45 @@ export interface KnownRepeat {
   readonly how: 'repeats' | 'original' | 'question';
 }
 
-/** Trials of this site that repeat the given one, that it repeats, or that answer a question with it; each once, in their order. */
-export function knownRepeats(trial: Trial, trials: readonly Trial[], site: Site): readonly KnownRepeat[] {
-  const shared = new Set(
-    Object.values(site.questions)
-      .map((question) => question.trials.map((answer) => answer.trial))
-      .filter((ids) => ids.includes(trial.id))
-      .flat(),
+/**
+ * Finds trials of this site that repeat a given one, that it repeats, or that answer a question with it; each once, in their
+ * order.
+ *
+ * @param trials of the site, those that will be given among them
+ */
+export function knownRepeats(trials: readonly Trial[], site: Site): (trial: Trial) => readonly KnownRepeat[] {
+  const repeaters = Map.groupBy(
+    trials.filter(({ repeats }) => repeats !== null),
+    ({ repeats }) => plain(repeats),
   );
-  return trials.flatMap((other): KnownRepeat[] => {
-    if (other.id === trial.id) return [];
-    const how = pointsAt(other.repeats, trial, site)
-      ? 'repeats'
-      : pointsAt(trial.repeats, other, site)
-        ? 'original'
-        : shared.has(other.id)
-          ? 'question'
-          : null;
-    const { id, title, status, authors } = other;
-    return how === null ? [] : [{ trial: { id, title, status, authors }, how }];
-  });
+  const questions = Object.values(site.questions).map((question) => question.trials.map(({ trial }) => trial));
+  const places = new Map(trials.map((trial, place) => [trial.id, { trial, place }]));
+  const named = new Map(trials.flatMap((trial) => addresses(trial, site).map((address) => [address, trial] as const)));
+
+  return (trial) => {
+    const repeats = addresses(trial, site).flatMap((address) => repeaters.get(address) ?? []);
+    const original = trial.repeats === null ? undefined : named.get(plain(trial.repeats));
+    const shared = questions.filter((ids) => ids.includes(trial.id)).flat();
+    const found = new Map<string, KnownRepeat['how']>([
+      ...shared.map((id) => [id, 'question'] as const),
+      ...(original ? [[original.id, 'original'] as const] : []),
+      ...repeats.map(({ id }) => [id, 'repeats'] as const),
+    ]);
+    found.delete(trial.id);
+    return [...found]
+      .flatMap(([id, how]) => {
+        const other = places.get(id);
+        return other ? [{ ...other, how }] : [];
+      })
+      .toSorted((a, b) => a.place - b.place)
+      .map(({ trial: { id, title, status, authors }, how }) => ({ trial: { id, title, status, authors }, how }));
+  };
 }
 
-/** Whether an address is that of a trial's report on this site, under its id or an old one. */
-function pointsAt(address: string | null, { id, aliases }: Trial, site: Site): boolean {
-  if (address === null || !URL.canParse(address)) return false;
-  const plain = (text: string) =>
-    text.replace(/^https?:\/\/(www\.)?/i, '').replace(/(\/index\.html|\/)?([?#].*)?$/, '');
-  const base = plain(site.base);
-  return [id, ...aliases].some((name) => plain(address) === `${base}/trials/${name}`);
-}
+/** Those of a trial's report on this site, under its id and the old ones, plain. */
+const addresses = ({ id, aliases }: Trial, site: Site): string[] =>
+  [id, ...aliases].map((name) => `${plain(site.base)}/trials/${name}`);
+
+/** An address without what makes no difference to where it leads. */
+const plain = (address: string | null): string =>
+  (address ?? '').replace(/^https?:\/\/(www\.)?/i, '').replace(/(\/index\.html|\/)?([?#].*)?$/, '');

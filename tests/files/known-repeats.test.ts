@@ -7,7 +7,7 @@ const site = { ...DEFAULT_SITE, base: 'https://example.org/garden/' };
 const first = makeTrial({ id: 'first', aliases: ['older'] });
 const at = (id: string, repeats: string | null) => makeTrial({ id, repeats });
 const found = (trial: typeof first, others: readonly (typeof first)[], questions = {}) =>
-  knownRepeats(trial, [first, ...others], { ...site, questions }).map(({ trial: { id }, how }) => [id, how]);
+  knownRepeats([first, ...others], { ...site, questions })(trial).map(({ trial: { id }, how }) => [id, how]);
 
 test.each([
   'https://example.org/garden/trials/first/',
