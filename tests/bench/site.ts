@@ -32,7 +32,7 @@ const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
 const MADE_BY_PAGES = ['reading', 'trial', 'report', 'figures', 'common-cases', 'files', 'list'];
 
 /** Paragraphs of a bare page that can be searched, about as much text as that of a report is. */
-const SEARCHED = 280;
+const SEARCHED = 170;
 
 interface Build {
   readonly seconds: number;
