@@ -8,6 +8,7 @@ import { parse } from 'yaml';
 import { tidyKept } from './src/files/kept/tidy-kept.ts';
 import { movedPages } from './src/files/moved-pages.ts';
 import { offlinePage } from './src/files/offline-page.ts';
+import { oldSite } from './src/files/old-site.ts';
 import { pageThreads } from './src/files/page-threads.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
@@ -43,6 +44,7 @@ export default defineConfig({
   ...publishedAt(),
   integrations: [
     mdx(),
+    oldSite(),
     pageThreads(pages),
     sitemap({ filter: (page) => !moved.has(page) }),
     search.integration,

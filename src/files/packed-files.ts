@@ -14,5 +14,5 @@ export function unpacked(bytes: Uint8Array): readonly PublishedFile[] {
   const line = bytes.indexOf(10);
   const entries: readonly Entry[] = JSON.parse(new TextDecoder().decode(bytes.subarray(0, line)));
   let at = line + 1;
-  return entries.map(({ size, ...file }) => ({ ...file, bytes: new Uint8Array(bytes.subarray(at, (at += size))) }));
+  return entries.map(({ size, ...file }) => ({ ...file, bytes: bytes.subarray(at, (at += size)) }));
 }

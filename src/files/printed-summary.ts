@@ -1,6 +1,7 @@
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { buildKeeper } from './kept/build-keeper.ts';
+import { digestOf } from './kept/digest-of.ts';
 import { printed } from './printed.ts';
 
 /** What a summary is made from. */
@@ -18,5 +19,8 @@ export interface SummaryOrder {
  * The printable summary of a trial, as kept from an earlier build or set in a thread of its own: pages are written
  * meanwhile.
  */
-export const printedSummary = (order: SummaryOrder): Promise<Uint8Array> =>
-  buildKeeper().bytes('summary', JSON.stringify(order), () => printed('summary', order));
+export function printedSummary(order: SummaryOrder): Promise<Uint8Array> {
+  const { trial, analysis, site, ...rest } = order;
+  const inputs = JSON.stringify([[trial, analysis, site].map(digestOf), rest]);
+  return buildKeeper().bytes('summary', inputs, () => printed('summary', order));
+}

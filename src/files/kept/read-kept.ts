@@ -15,7 +15,7 @@ export function readKept(file: string): Uint8Array | null {
     const rest = content.subarray(DIGEST);
     if (content.toString('latin1', 0, DIGEST) !== sha256(rest)) return null;
     utimesSync(file, new Date(), new Date()); // for `prune`
-    return new Uint8Array(rest);
+    return new Uint8Array(rest.buffer, rest.byteOffset, rest.length);
   } catch {
     return null;
   }

@@ -1,6 +1,5 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { toldTrial } from '../../../archive/told-trial.ts';
 import { printedSummary } from '../../../files/printed-summary.ts';
 import { currentTrial } from '../../../report/current-trial.ts';
 import { href } from '../../../report/href.ts';
@@ -12,9 +11,6 @@ export const getStaticPaths = (async () =>
 export const GET: APIRoute = async ({ params, site: published }) => {
   const { words: _, repeats: __, ...report } = await currentTrial(params);
   const address = new URL(href(`/trials/${report.trial.id}/`), published ?? report.site.base).href;
-  // The digest is that of the analysis as it is published.
-  const { inputs } = toldTrial(report.trial);
-  const trial = { ...report.trial, inputs };
-  const bytes = await printedSummary({ ...report, trial, analysis: { ...report.analysis, inputs }, address });
+  const bytes = await printedSummary({ ...report, address });
   return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
 };
