@@ -13,6 +13,10 @@ export function packed(files: readonly PublishedFile[]): Uint8Array {
 export function unpacked(bytes: Uint8Array): readonly PublishedFile[] {
   const line = bytes.indexOf(10);
   const entries: readonly Entry[] = JSON.parse(new TextDecoder().decode(bytes.subarray(0, line)));
-  let at = line + 1;
-  return entries.map(({ size, ...file }) => ({ ...file, bytes: bytes.subarray(at, (at += size)) }));
+  let at = bytes.byteOffset + line + 1;
+  return entries.map(({ size, ...file }) => {
+    const content = new Uint8Array(bytes.buffer, at, size); // the same memory
+    at += size;
+    return { ...file, bytes: content };
+  });
 }

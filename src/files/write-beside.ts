@@ -15,6 +15,12 @@ export async function writeBeside(
   files: readonly { readonly name: string; readonly bytes: Uint8Array }[],
 ): Promise<void> {
   const path = join(process.env[SITE_FOLDER] ?? '', folder);
-  await mkdir(path, { recursive: true });
-  await Promise.all(files.map(({ name, bytes }) => writeFile(join(path, name), bytes)));
+  try {
+    await mkdir(path, { recursive: true });
+    await Promise.all(files.map(({ name, bytes }) => writeFile(join(path, name), bytes)));
+  } catch (error) {
+    // Astro prints the stack of what stops a page, which tells a grower nothing.
+    if (error instanceof Error) error.stack = error.message;
+    throw error;
+  }
 }
