@@ -11,8 +11,23 @@ const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
 const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
 /** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
 const CELL = /<(?=t[dh][\s>]|\/?tr>)/g;
-/** Where no page can be told from another: numbers folded away, and what stands in every report alike, explained on a page of its own. */
-const LEFT_OUT = ['nav', 'svg', 'code', 'details table', '#methods', '#data', '#cite'];
+/**
+ * Where no report can be told from another: numbers, what every report has alike, and what is explained on a page of its
+ * own.
+ */
+const LEFT_OUT = [
+  'nav',
+  'code',
+  '[id^="result-"] table',
+  '[id^="result-"] figcaption',
+  '.caveats',
+  '#trust',
+  '#methods',
+  '#data',
+  '#cite',
+];
+/** Drawings and folded tables, half of a report, which the index need not even read. */
+const UNREAD = /<svg[\s>].*?<\/svg>|<details[\s>].*?<\/details>/gs;
 
 export interface SearchIndex {
   /** Pages to come, in the order in which they are entered. Said once, before the first of them. */
@@ -39,15 +54,15 @@ export function searchIndex(): SearchIndex {
   let entered = 0;
   const come = new Map<string, { readonly html: string | null; readonly over: PromiseWithResolvers<void> }>();
 
-  /** Enters what has come, up to the first page that has not. */
-  async function enter(): Promise<void> {
-    for (let path = order[entered] ?? ''; ; path = order[entered] ?? '') {
-      const page = come.get(path);
-      if (!page) return;
-      come.delete(path); // for whoever gets here meanwhile
-      if (page.html !== null) await enterPage(index, path, page.html).catch(page.over.reject);
-      page.over.resolve();
+  /** Hands on what has come, up to the first page that has not; several are on their way at once, in their order. */
+  function enter(): void {
+    for (let page = come.get(order[entered] ?? ''); page; page = come.get(order[entered] ?? '')) {
+      const path = order[entered] ?? '';
+      come.delete(path);
       entered += 1;
+      const { resolve, reject } = page.over;
+      if (page.html === null) resolve();
+      else enterPage(index, path, page.html).then(resolve, reject);
     }
   }
   return {
@@ -59,7 +74,7 @@ export function searchIndex(): SearchIndex {
       if (LISTS.test(path)) return;
       const over = Promise.withResolvers<void>();
       come.set(path, { html, over });
-      void enter();
+      enter();
       await over.promise;
     },
     integration: {
@@ -76,7 +91,8 @@ async function newIndex(): Promise<PagefindIndex> {
 }
 
 async function enterPage(index: PagefindIndex, path: string, html: string): Promise<void> {
-  const { errors } = await index.addHTMLFile({ url: `/${path}`, content: html.replace(CELL, ' <') });
+  const read = html.replace(UNREAD, (part) => (part.startsWith('<svg') || part.includes('<table') ? '' : part));
+  const { errors } = await index.addHTMLFile({ url: `/${path}`, content: read.replace(CELL, ' <') });
   if (errors.length > 0) throw new Error(`${path} cannot be indexed: ${errors.join('; ')}`);
 }
 

@@ -21,10 +21,11 @@ export function generateSite(folder: string, trials: number): void {
   );
   write(folder, 'people.yaml', 'nobody: { name: Nobody, affiliation: a generator }\n');
   write(folder, 'lots.yaml', LOTS.map((lot) => `${lot}: { crop: ${lot}, species: Planta inventa }\n`).join(''));
-  for (let number = 1; number <= trials; number++) writeTrial(folder, `trial-${String(number).padStart(3, '0')}`);
+  for (let number = 1; number <= trials; number++)
+    writeTrial(folder, `trial-${String(number).padStart(3, '0')}`, 2017 + (number % 10));
 }
 
-function writeTrial(folder: string, id: string): void {
+function writeTrial(folder: string, id: string, year: number): void {
   const random = seededRandom(id);
   const sowings = LOTS.flatMap((lot) =>
     TREATMENTS.flatMap((treatment) =>
@@ -32,7 +33,7 @@ function writeTrial(folder: string, id: string): void {
     ),
   );
   const place = (file: string) => `trials/${id}/${file}`;
-  write(folder, place('trial.yaml'), trialYaml(id));
+  write(folder, place('trial.yaml'), trialYaml(id, year));
   table(
     folder,
     place('sowings.csv'),
@@ -72,12 +73,13 @@ function course(random: () => number): number[] {
   return DAYS.map((day) => Math.round(final / (1 + Math.exp((middle - day) / 0.8))));
 }
 
-const trialYaml = (id: string) => `title: Jar or packet, ${id}
+/** A trial sown in one of ten years. */
+const trialYaml = (id: string, year: number) => `title: Jar or packet, ${id}
 question: Does seed from a jar come up better than seed from a packet?
 status: finished
 authors: [nobody]
-sown: 2026-03-01
-fixed_beforehand: 2026-02-20
+sown: ${year}-03-01
+fixed_beforehand: ${year}-02-20
 lots: [${LOTS.join(', ')}]
 treatments:
   - { id: packet, label: Packet, control: true }

@@ -1,6 +1,6 @@
-import type { Caveat } from '../analysis/analysis.ts';
-import type { Trial } from '../trial/trial.ts';
-import type { Words } from '../wording/words.ts';
+import type { Caveat } from '../../analysis/analysis.ts';
+import type { Trial } from '../../trial/trial.ts';
+import type { Words } from '../words.ts';
 
 /**
  * The sentences of caveats of one kind, lot by lot in the trial's order; what several lots have alike is said

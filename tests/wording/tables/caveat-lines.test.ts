@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { caveatLines } from '../../src/report/caveat-lines.ts';
-import { wordsFor } from '../../src/wording/words-for.ts';
-import { makeCaveat } from '../support/make-result.ts';
-import { makeLot, makeTrial } from '../support/make-trial.ts';
+import { caveatLines } from '../../../src/wording/tables/caveat-lines.ts';
+import { wordsFor } from '../../../src/wording/words-for.ts';
+import { makeCaveat } from '../../support/make-result.ts';
+import { makeLot, makeTrial } from '../../support/make-trial.ts';
 
 const trial = makeTrial({ lots: ['leek', 'cress', 'onion'].map((crop) => makeLot(crop, crop)) });
 const linesOf = (language: string, ...told: (readonly [lot: string | null, sentence: string])[]) => {
