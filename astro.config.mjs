@@ -44,13 +44,13 @@ export default defineConfig({
   ...publishedAt(),
   integrations: [
     mdx(),
-    oldSite(),
     pageThreads(pages),
     sitemap({ filter: (page) => !moved.has(page) }),
     search.integration,
     tidyKept(),
     renewedContent(),
     offlinePage('record/'),
+    oldSite(),
   ],
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },

@@ -1,16 +1,16 @@
-import { mkdir, readdir, rename } from 'node:fs/promises';
+import { lstatSync, mkdirSync, readdirSync, rmdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
 import type { AstroIntegration } from 'astro';
 
 /**
- * Before a build writes, what the last one wrote is put aside and removed by a thread while the new site is made: for a
- * thousand trials that takes seconds. Up to then the old site stays, so a mistake in the content costs nothing.
+ * A build writes over what the last one wrote, and removes what is left of that at its end: for a thousand trials this saves
+ * the file system seconds. Up to then the old site stays, so a mistake in the content costs nothing. Stands last among those
+ * that write.
  */
 export function oldSite(): AstroIntegration {
   let folder = '';
-  let gone: Promise<void> = Promise.resolve();
+  let began = 0n;
   return {
     name: 'old-site',
     hooks: {
@@ -20,27 +20,41 @@ export function oldSite(): AstroIntegration {
       'astro:config:done': ({ config }) => {
         folder = fileURLToPath(config.outDir);
       },
-      'astro:build:start': async () => {
-        gone = removed(await aside(folder));
+      'astro:build:start': () => {
+        mkdirSync(folder, { recursive: true });
+        began = now(folder);
       },
-      'astro:build:done': () => gone,
+      'astro:build:done': () => {
+        removeOlder(folder, began, ['.git']);
+      },
     },
   };
 }
 
-/** Moves all that stands in a folder, but what git keeps there, into a new one in it; named as what is left of a command is. */
-async function aside(folder: string): Promise<string> {
-  await mkdir(folder, { recursive: true });
-  const names = await readdir(folder);
-  const old = join(folder, `.unfinished-${process.pid}-0`);
-  await mkdir(old);
-  for (const name of names) if (name !== '.git') await rename(join(folder, name), join(old, name));
-  return old;
+/** The time by the clock of the disk, which need not be the machine's. */
+function now(folder: string): bigint {
+  const mark = join(folder, `.unfinished-${process.pid}-0`);
+  writeFileSync(mark, '');
+  const { mtimeNs } = lstatSync(mark, { bigint: true });
+  rmSync(mark);
+  return mtimeNs;
 }
 
-/** What cannot be removed does no harm: the next build tries again. */
-function removed(path: string): Promise<void> {
-  const remove = `require('node:fs').rmSync(require('node:worker_threads').workerData, { recursive: true, force: true })`;
-  const thread = new Worker(remove, { eval: true, workerData: path });
-  return new Promise((resolve) => thread.once('error', () => {}).once('exit', () => resolve()));
+/**
+ * Removes files that were last written before `began`, and folders that hold nothing then.
+ *
+ * @returns whether the folder is empty
+ */
+function removeOlder(folder: string, began: bigint, kept: readonly string[] = []): boolean {
+  let left = 0;
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const path = join(folder, entry.name);
+    if (kept.includes(entry.name)) left += 1;
+    else if (entry.isDirectory()) {
+      if (removeOlder(path, began)) rmdirSync(path);
+      else left += 1;
+    } else if (lstatSync(path, { bigint: true }).mtimeNs < began) rmSync(path);
+    else left += 1;
+  }
+  return left === 0;
 }
