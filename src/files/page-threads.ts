@@ -69,9 +69,10 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       const order: PageOrder = { url, route, component };
       const response = thread ? asResponse(await thread.run(order)) : bare(await astro.render(request, options));
       if (type !== 'page') return response;
-      const html = await response.text();
+      const body = await response.bytes();
+      const html = new TextDecoder().decode(body);
       await made({ path: pathOf(new URL(url).pathname.slice(base.length)), address: url, html });
-      return new Response(html, response);
+      return new Response(body, response);
     },
     teardown: async () => {
       await Promise.all(threads.map((thread) => thread.destroy()));

@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** Where a build notes, for all its threads, the folder into which it writes the site. */
@@ -10,14 +10,14 @@ export const SITE_FOLDER = 'FAIRSOWN_SITE_FOLDER';
  * @param folder below that of the site
  * @throws {Error} of the file system
  */
-export async function writeBeside(
+export function writeBeside(
   folder: string,
   files: readonly { readonly name: string; readonly bytes: Uint8Array }[],
-): Promise<void> {
+): void {
   const path = join(process.env[SITE_FOLDER] ?? '', folder);
   try {
-    await mkdir(path, { recursive: true });
-    await Promise.all(files.map(({ name, bytes }) => writeFile(join(path, name), bytes)));
+    mkdirSync(path, { recursive: true });
+    for (const { name, bytes } of files) writeFileSync(join(path, name), bytes); // at once they would wait for each other
   } catch (error) {
     // Astro prints the stack of what stops a page, which tells a grower nothing.
     if (error instanceof Error) error.stack = error.message;

@@ -31,7 +31,7 @@ export const GET: APIRoute = async ({ params }) => {
     files.find(({ name }) => name === params.file),
     files.filter(({ name }) => name !== params.file),
   ];
-  if (isBuilding()) await writeBeside(`trials/${trial.id}/data`, others);
+  if (isBuilding()) writeBeside(`trials/${trial.id}/data`, others);
   return new Response(file?.bytes as Uint8Array<ArrayBuffer>, {
     headers: { 'content-type': mediaType(params.file ?? '') },
   });
