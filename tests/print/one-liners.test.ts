@@ -3,22 +3,10 @@ import { expect, test } from 'vitest';
 import type { Block, PrintDocument, Table } from '../../src/print/document.ts';
 import { oneLiners } from '../../src/print/one-liners.ts';
 import { pdfOf } from '../../src/print/pdf-of.ts';
+import { makeDocument } from '../support/make-document.ts';
 
-const documentOf = (blocks: readonly Block[], parts: Partial<PrintDocument> = {}): PrintDocument => ({
-  title: 'Leaves',
-  language: 'en-GB',
-  authors: [],
-  date: null,
-  paper: 'a4',
-  turned: false,
-  density: 'close',
-  head: ['Bench', 'Summary'],
-  foot: 'https://example.org',
-  pageOf: ['Page ', ' of ', ''],
-  pictures: {},
-  blocks: [{ kind: 'title', text: 'Leaves' }, ...blocks],
-  ...parts,
-});
+const documentOf = (blocks: readonly Block[], parts: Partial<PrintDocument> = {}) =>
+  makeDocument([{ kind: 'title', text: 'Leaves' }, ...blocks], parts);
 const tableOf = (rows: Table['rows'], parts: Partial<Table> = {}): Table => ({
   kind: 'table',
   caption: null,

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import type { Block, PrintDocument } from '../../src/print/document.ts';
 import { pagesNeeded } from '../../src/print/pages-needed.ts';
 import { pdfOf } from '../../src/print/pdf-of.ts';
+import { makeDocument } from '../support/make-document.ts';
 
 const WORDS =
   'six trays of each were sown on the same shelf and turned every morning and whoever counted did not know which was which until the last of all the days on which somebody looked after them and wrote it down'.split(
@@ -11,21 +12,8 @@ const WORDS =
 const said = (at: number): string => `${WORDS.slice(at % 11, (at % 11) + 5 + ((at * 7) % 29)).join(' ')}.`;
 const square = '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="40" viewBox="0 0 40 40"></svg>';
 
-const documentOf = (blocks: readonly Block[], parts: Partial<PrintDocument> = {}): PrintDocument => ({
-  title: 'Leaves',
-  language: 'en-GB',
-  authors: [],
-  date: null,
-  paper: 'a4',
-  turned: false,
-  density: 'close',
-  head: ['Bench', 'Summary'],
-  foot: 'https://example.org',
-  pageOf: ['Page ', ' of ', ''],
-  pictures: { square },
-  blocks,
-  ...parts,
-});
+const documentOf = (blocks: readonly Block[], parts: Partial<PrintDocument> = {}) =>
+  makeDocument(blocks, { pictures: { square }, ...parts });
 
 const table = (at: number): Block => ({
   kind: 'table',
