@@ -97,6 +97,7 @@ async function enterPage(index: PagefindIndex, path: string, html: string): Prom
 }
 
 async function writeIndex(index: PagefindIndex, folder: string): Promise<void> {
+  await rm(folder, { recursive: true, force: true }); // files of the last build would be left as they are
   const { errors } = await index.writeFiles({ outputPath: folder });
   if (errors.length > 0) throw new Error(`The search index cannot be written: ${errors.join('; ')}`);
   await close();
