@@ -131,7 +131,8 @@ export const site = {
   'about.howToJoin': 'Wie man einen Versuch beisteuert',
 
   'search.title': 'Suche',
-  'search.intro': 'Suche in allem, was die Berichte und Seiten hier sagen.',
+  'search.intro':
+    'Durchsucht die Berichte und Seiten dieser Website, ohne Zahlentabellen und das, was alle Berichte gemeinsam haben.',
   'search.label': 'Gesuchte Wörter',
   'search.submit': 'Suchen',
   'search.none': 'Nichts gefunden zu „{words}“.',

@@ -127,7 +127,8 @@ export const site = {
   'about.howToJoin': 'How to add a trial',
 
   'search.title': 'Search',
-  'search.intro': 'Search what every report and every page of this site says.',
+  'search.intro':
+    'Search the reports and pages of this site, but for tables of numbers and what all reports have alike.',
   'search.label': 'Words to look for',
   'search.submit': 'Search',
   'search.none': 'Nothing found for “{words}”.',
