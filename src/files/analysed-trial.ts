@@ -1,6 +1,8 @@
+import { basename } from 'node:path';
 import { isMainThread } from 'node:worker_threads';
 import type { Analysis } from '../analysis/analysis.ts';
 import type { Trial } from '../trial/trial.ts';
+import { setDigest } from './kept/digest-of.ts';
 import { readKept } from './kept/read-kept.ts';
 
 /** A trial as it may be told, with its analysis. */
@@ -25,6 +27,8 @@ export function analysedTrial(id: string, file: string): AnalysedTrial {
   const kept = readKept(file);
   if (!kept) throw new Error(`${file} was removed while the site was built; build again`);
   const analysed: AnalysedTrial = JSON.parse(new TextDecoder().decode(kept));
+  setDigest(analysed.trial, `trial ${basename(file)}`); // the name is a digest of both
+  setDigest(analysed.analysis, `analysis ${basename(file)}`);
   latest.delete(id);
   latest.set(id, { file, analysed });
   if (latest.size > HELD) latest.delete(latest.keys().next().value ?? '');

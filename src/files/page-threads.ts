@@ -1,8 +1,10 @@
+import { readdirSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration, AstroPrerenderer } from 'astro';
 import { Piscina } from 'piscina';
+import { contentFolder } from './content-folder.ts';
 import { sideBySide } from './side-by-side.ts';
 import { SITE_FOLDER } from './write-beside.ts';
 import type { PageOrder, PageThreadData, SentPage } from './page-thread.ts';
@@ -54,11 +56,9 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   const withThreads = (astro: AstroPrerenderer): AstroPrerenderer => ({
     ...astro,
     getStaticPaths: async () => {
+      if (trialFolders() >= MANY) threads = startThreads(data); // they get ready meanwhile
       const paths = await astro.getStaticPaths();
-      const { items, groups } = sideBySide(paths, ({ pathname, route }) =>
-        OF_ONE.test(route.route) ? trialIn(pathname) : null,
-      );
-      if (groups >= MANY) threads = startThreads(data);
+      const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
       await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
       return items;
     },
@@ -102,6 +102,15 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
 /** What Astro adds, for builds that know what changed, is not asked for here. */
 const bare = (made: Awaited<ReturnType<AstroPrerenderer['render']>>): Response =>
   made instanceof Response ? made : made.response;
+
+/** How many trials there may be; where the folder cannot be read, its reader says so. */
+function trialFolders(): number {
+  try {
+    return readdirSync(join(contentFolder(), 'trials')).length;
+  } catch {
+    return 0;
+  }
+}
 
 /** `trials/peas/` for `/trials/peas`. */
 const pathOf = (address: string): string => address.replace(/^\//, '').replace(/([^/])$/, '$1/');

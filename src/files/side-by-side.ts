@@ -7,13 +7,10 @@
 export function sideBySide<Item>(
   items: readonly Item[],
   groupOf: (item: Item) => string | null,
-): { readonly items: Item[]; readonly groups: number } {
+): Item[] {
   const groups = [...Map.groupBy(items, groupOf)].flatMap(([group, all]) => (group === null ? [] : [all]));
   const others = items.filter((item) => groupOf(item) === null);
   const share = others.length / Math.max(1, groups.length);
   const between = (index: number) => others.slice(Math.round(index * share), Math.round((index + 1) * share));
-  return {
-    items: groups.length === 0 ? others : groups.flatMap((all, index) => [...all, ...between(index)]),
-    groups: groups.length,
-  };
+  return groups.length === 0 ? others : groups.flatMap((all, index) => [...all, ...between(index)]);
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { closeSync, constants, fstatSync, ftruncateSync, mkdirSync, openSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** Where a build notes, for all its threads, the folder into which it writes the site. */
@@ -17,10 +17,21 @@ export function writeBeside(
   const path = join(process.env[SITE_FOLDER] ?? '', folder);
   try {
     mkdirSync(path, { recursive: true });
-    for (const { name, bytes } of files) writeFileSync(join(path, name), bytes); // at once they would wait for each other
+    for (const { name, bytes } of files) writeOver(join(path, name), bytes); // at once they would wait for each other
   } catch (error) {
     // Astro prints the stack of what stops a page, which tells a grower nothing.
     if (error instanceof Error) error.stack = error.message;
     throw error;
+  }
+}
+
+/** Writes over what an earlier build left; to empty the file first takes the file system several times as long. */
+function writeOver(path: string, bytes: Uint8Array): void {
+  const file = openSync(path, constants.O_WRONLY | constants.O_CREAT);
+  try {
+    writeFileSync(file, bytes);
+    if (fstatSync(file).size !== bytes.length) ftruncateSync(file, bytes.length);
+  } finally {
+    closeSync(file);
   }
 }

@@ -1,6 +1,5 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { buildKeeper } from '../../../files/kept/build-keeper.ts';
 import { pngOf } from '../../../print/preview/png-of.ts';
 import { previewCard } from '../../../print/preview/preview-card.ts';
 import { trialPreview } from '../../../print/preview/trial-preview.ts';
@@ -13,6 +12,5 @@ export const getStaticPaths = (async () =>
 export const GET: APIRoute = async ({ params }) => {
   const { trial, analysis, site, words } = await currentTrial(params);
   const card = previewCard(trialPreview(trial, analysis, site, words));
-  const bytes = await buildKeeper().bytes('preview', card, async () => pngOf(card));
-  return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'image/png' } });
+  return new Response(pngOf(card) as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'image/png' } });
 };

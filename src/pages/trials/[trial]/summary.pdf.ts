@@ -1,6 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
-import { printedSummary } from '../../../files/printed-summary.ts';
+import { printed } from '../../../files/printed.ts';
 import { currentTrial } from '../../../report/current-trial.ts';
 import { href } from '../../../report/href.ts';
 
@@ -11,6 +11,6 @@ export const getStaticPaths = (async () =>
 export const GET: APIRoute = async ({ params, site: published }) => {
   const { words: _, repeats: __, ...report } = await currentTrial(params);
   const address = new URL(href(`/trials/${report.trial.id}/`), published ?? report.site.base).href;
-  const bytes = await printedSummary({ ...report, address });
+  const bytes = await printed('summary', { ...report, address });
   return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
 };

@@ -2,7 +2,6 @@ import type { APIRoute, GetStaticPaths } from 'astro';
 import { getCollection } from 'astro:content';
 import { isBuilding } from '../../../../files/kept/build-keeper.ts';
 import { keptFiles } from '../../../../files/kept-files.ts';
-import { listedFiles } from '../../../../files/listed-files.ts';
 import { mediaType } from '../../../../files/media-type.ts';
 import { writeBeside } from '../../../../files/write-beside.ts';
 import { allTrials } from '../../../../report/all-trials.ts';
@@ -17,7 +16,7 @@ export const getStaticPaths = (async () => {
   const { site } = await currentSite();
   const paths: { params: { trial: string; file: string } }[] = [];
   for (const { trial, analysis } of await allTrials()) {
-    const files = await listedFiles(trial, analysis, site);
+    const files = await keptFiles(trial, analysis, site);
     paths.push(...files.map(({ name }) => ({ params: { trial: trial.id, file: name } })));
   }
   return paths;

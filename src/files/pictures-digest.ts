@@ -1,0 +1,16 @@
+import { createHash } from 'node:crypto';
+import { existsSync, globSync, lstatSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { trialFolder } from './trial-folder.ts';
+
+/** Digest of all pictures in a trial's folder, their names included; null where it has none. */
+export function picturesDigest(trial: string): string | null {
+  const folder = join(trialFolder(trial), 'photos');
+  if (!existsSync(folder)) return null;
+  const hash = createHash('sha256');
+  for (const name of globSync('**/*', { cwd: folder }).toSorted()) {
+    const file = join(folder, name);
+    if (lstatSync(file).isFile()) hash.update(`\n${name}\n`).update(readFileSync(file));
+  }
+  return hash.digest('hex');
+}

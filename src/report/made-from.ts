@@ -1,0 +1,32 @@
+import { extname } from 'node:path';
+import { getEntry } from 'astro:content';
+import { hasProse } from '../files/has-prose.ts';
+import { digestOf } from '../files/kept/digest-of.ts';
+import { picturesDigest } from '../files/pictures-digest.ts';
+import { allQuestions } from './all-questions.ts';
+import { currentSite } from './current-site.ts';
+
+/**
+ * Everything from which the pages and files of a trial are made that are kept between builds, besides code: the trial with
+ * its analysis (of which the file's name is a digest), the site, the author's text and pictures, what repeats it, and the
+ * questions in which it counts. Whatever such a page newly takes from elsewhere belongs here.
+ *
+ * @param address of the page
+ * @throws {Error} where there is no such trial
+ */
+export async function madeFrom(trial: string, address: string): Promise<string> {
+  const entry = await getEntry('trials', trial);
+  if (!entry) throw new Error(`There is no trial "${trial}" of which ${address} could be made.`);
+  const { site } = await currentSite();
+  const prose = hasProse(trial) ? await getEntry('prose', trial) : undefined;
+  const questions = (await allQuestions()).map(({ data }) => data.pooled.trials);
+  const answered = questions.filter((rows) => rows.some((row) => row.trial === trial && !row.elsewhere));
+  return JSON.stringify([
+    address,
+    entry.data,
+    digestOf(site),
+    prose && [extname(prose.filePath ?? ''), prose.body],
+    picturesDigest(trial),
+    answered.map(digestOf),
+  ]);
+}
