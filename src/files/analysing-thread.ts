@@ -1,12 +1,11 @@
 // What the thread of content-reader.ts runs: it answers each message with a reading.
 import { existsSync } from 'node:fs';
 import { parentPort, workerData } from 'node:worker_threads';
-import { toldTrial } from '../archive/told-trial.ts';
+import { analyse } from '../analysis/analyse.ts';
 import { DataError } from '../trial/data-error.ts';
 import type { Trial } from '../trial/trial.ts';
-import { publishedAnalysis } from '../wording/published-analysis.ts';
-import { analysedTrial, type AnalysedTrial } from './analysed-trial.ts';
-import { projectKeeper } from './kept/build-keeper.ts';
+import { analysedTrial } from './analysed-trial.ts';
+import { keptAnalysis } from './kept-analysis.ts';
 import { pooledQuestions } from './pooled-questions.ts';
 import { knownRepeats } from './known-repeats.ts';
 import type { Answer, ReadTrial } from './content-reader.ts';
@@ -18,29 +17,22 @@ const analysedIn = new WeakMap<Trial, { readonly language: string; readonly file
 
 parentPort?.on('message', async () => parentPort?.postMessage(await answer(String(workerData))));
 
-/** The file that keeps a trial as it may be told: no page, feed or file starts from anything else. */
+/** Where it is kept; while `dev` runs, a trial in whose folder nothing changed is where it was. */
 async function analysedOf(trial: Trial, language: string): Promise<string> {
   const known = analysedIn.get(trial);
   if (known?.language === language && existsSync(known.file)) return known.file;
-  const file = await keptFile(toldTrial(trial), language);
+  const file = await keptAnalysis(trial, language, analyse);
   analysedIn.set(trial, { language, file });
   return file;
 }
 
-/** As it was worked out from the same trial before, or now. */
-function keptFile(trial: Trial, language: string): Promise<string> {
-  return projectKeeper().file('trial', JSON.stringify([language, trial]), async () =>
-    JSON.stringify({ trial, analysis: publishedAnalysis(trial, language) } satisfies AnalysedTrial),
-  );
-}
-
 async function answer(folder: string): Promise<Answer> {
   try {
-    const { site, trials, repeats, leftOut } = await readPublishable(folder, memory);
+    const { site, trials, analysed: known, repeats, leftOut } = await readPublishable(folder, memory);
     const repeatsOf = knownRepeats(trials, site);
     const analysed: ReadTrial[] = [];
     for (const trial of trials) {
-      const file = await analysedOf(trial, site.language);
+      const file = known.get(trial.id) ?? (await analysedOf(trial, site.language));
       analysed.push({ id: trial.id, file, repeats: repeatsOf(trial) });
     }
     const answering = new Set(

@@ -1,5 +1,5 @@
 // What the threads of page-threads.ts run.
-import { workerData } from 'piscina';
+import { move, transferableSymbol, valueSymbol, workerData } from 'piscina';
 import type { AstroIntegration, RouteData } from 'astro';
 
 type Pages = Parameters<NonNullable<AstroIntegration['hooks']['astro:build:setup']>>[0]['pages'];
@@ -20,7 +20,7 @@ export interface PageOrder {
 
 /** A response as it can be sent; what went wrong, with all that was known of it. */
 export type SentPage =
-  | { readonly status: number; readonly headers: [string, string][]; readonly body: Uint8Array }
+  | { readonly status: number; readonly headers: [string, string][]; readonly body: Uint8Array<ArrayBuffer> }
   | { readonly failed: Readonly<Record<string, unknown>> };
 
 /** As much as is needed here of what the bundle of pages gives. */
@@ -38,14 +38,17 @@ const destination = { write: ({ message }: { message: string }) => void process.
 app.setOptions({ settings: { scripts: [] }, logger: { options: { destination } } });
 
 /** The page or file of an address. */
-export default async function page({ url, route, component }: PageOrder): Promise<SentPage> {
+export default async function page({ url, route, component }: PageOrder): Promise<SentPage | ReturnType<typeof move>> {
   const found = app.manifest.routes.find(
     (one) => one.routeData.route === route && one.routeData.component === component,
   );
   try {
     if (!found) throw new Error(`${component} is missing in what Astro bundled`);
     const response = await app.render(new Request(url), { routeData: found.routeData });
-    return { status: response.status, headers: [...response.headers], body: await response.bytes() };
+    const { status, headers } = response;
+    const body = await response.bytes();
+    const sent: SentPage = { status, headers: [...headers], body };
+    return move({ [transferableSymbol]: body.buffer, [valueSymbol]: sent }); // what is long goes without a copy
   } catch (error) {
     const { name, message, stack } = error as Error;
     return { failed: { ...(error as Error), name, message, stack } };

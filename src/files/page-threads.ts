@@ -12,8 +12,11 @@ import type { PageOrder, PageThreadData, SentPage } from './page-thread.ts';
 /** From so many trials on threads pay: each loads what makes the pages. */
 const MANY = 12;
 
-/** Routes of one trial that ask little of others. What they share is worked out once, in the thread that makes them all. */
-const OF_ONE = /^\/trials\/\[trial\](?:\/(?:recheck|summary\.pdf|preview\.png|data\/\[file\]))?$/;
+/**
+ * Routes of one trial that ask little of others: what they share is worked out once, in the thread that makes them all. Planning
+ * takes half a second, during which nobody would be given work.
+ */
+const OF_ONE = /^\/(?:plan|trials\/\[trial\](?:\/(?:recheck|summary\.pdf|preview\.png|data\/\[file\]))?)$/;
 
 export interface MadePage {
   /** Below the base, with a slash at its end. */
@@ -67,12 +70,14 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       const { url } = request;
       const thread = OF_ONE.test(route) ? threadFor(trialIn(url)) : undefined;
       const order: PageOrder = { url, route, component };
-      const response = thread ? asResponse(await thread.run(order)) : bare(await astro.render(request, options));
-      if (type !== 'page') return response;
-      const body = await response.bytes();
-      const html = new TextDecoder().decode(body);
-      await made({ path: pathOf(new URL(url).pathname.slice(base.length)), address: url, html });
-      return new Response(body, response);
+      const page: SentPage = thread ? await thread.run(order) : await readPage(await astro.render(request, options));
+      if ('failed' in page) throw Object.assign(new Error(), page.failed);
+      const { body, ...head } = page;
+      if (type === 'page') {
+        const html = new TextDecoder().decode(body);
+        await made({ path: pathOf(new URL(url).pathname.slice(base.length)), address: url, html });
+      }
+      return new Response(body, head);
     },
     teardown: async () => {
       await Promise.all(threads.map((thread) => thread.destroy()));
@@ -100,8 +105,10 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
 }
 
 /** What Astro adds, for builds that know what changed, is not asked for here. */
-const bare = (made: Awaited<ReturnType<AstroPrerenderer['render']>>): Response =>
-  made instanceof Response ? made : made.response;
+async function readPage(rendered: Awaited<ReturnType<AstroPrerenderer['render']>>): Promise<SentPage> {
+  const response = rendered instanceof Response ? rendered : rendered.response;
+  return { status: response.status, headers: [...response.headers], body: await response.bytes() };
+}
 
 /** How many trials there may be; where the folder cannot be read, its reader says so. */
 function trialFolders(): number {
@@ -116,18 +123,12 @@ function trialFolders(): number {
 const pathOf = (address: string): string => address.replace(/^\//, '').replace(/([^/])$/, '$1/');
 const trialIn = (url: string): string => /.*\/trials\/([^/]+)/.exec(url)?.[1] ?? '';
 
+/** Its next orders lie ready in it, so that it need not wait until this one finds time. */
+const ONE_THREAD = { minThreads: 1, maxThreads: 1, concurrentTasksPerWorker: 3, atomics: 'disabled' } as const;
+
 function startThreads({ entry, pages }: PageThreadData): Piscina[] {
   const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
   const workerData: PageThreadData = { entry, pages: styles };
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
-  return Array.from(
-    { length: availableParallelism() },
-    () => new Piscina({ filename, minThreads: 1, maxThreads: 1, workerData, atomics: 'disabled' }),
-  );
-}
-
-function asResponse(sent: SentPage): Response {
-  if ('failed' in sent) throw Object.assign(new Error(), sent.failed);
-  const { body, ...head } = sent;
-  return new Response(body as Uint8Array<ArrayBuffer>, head);
+  return Array.from({ length: availableParallelism() }, () => new Piscina({ ...ONE_THREAD, filename, workerData }));
 }

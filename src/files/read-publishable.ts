@@ -24,6 +24,8 @@ export async function readPublishable(
 ): Promise<{
   readonly site: Site;
   readonly trials: readonly Trial[];
+  /** Files that keep trials analysed, by id, as far as there are any already. */
+  readonly analysed: ReadonlyMap<string, string>;
   readonly repeats: readonly Repeat[];
   readonly leftOut: readonly LeftOut[];
 }> {
@@ -36,6 +38,7 @@ export async function readPublishable(
   return {
     site,
     trials: trials.flatMap(({ trial }) => trial ?? []),
+    analysed: new Map(trials.flatMap(({ id, analysed }) => (analysed ? [[id, analysed]] : []))),
     repeats,
     leftOut: [...trials, ...repeats].flatMap(({ id, problems: found }) => {
       const errors = found.filter(({ level }) => level === 'error');

@@ -22,6 +22,8 @@ export interface TrialFolder {
   readonly problems: readonly Problem[];
   /** Bytes by name; of pictures and of files that nothing reads the name only. */
   readonly files: ReadonlyMap<string, Uint8Array>;
+  /** File that keeps the trial analysed, while a site is built. */
+  readonly analysed: string | null;
 }
 
 /**
@@ -41,13 +43,13 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
       message: 'there is no such folder',
       remedy: 'Look the path up; a trial is a folder with trial.yaml in it.',
     });
-    return { id, folder, trial: null, problems: problems.problems, files: new Map() };
+    return { id, folder, trial: null, problems: problems.problems, files: new Map(), analysed: null };
   }
 
   const files = readFolder(absolute, READ_BELOW, isRead, problems);
   await checkPictures(absolute, files.keys(), problems);
   const around = site ? { ...site, problems: [] } : await siteAround(absolute);
-  const { trial, found, words } = await judgedFiles({ id, folder, files, ...around });
+  const { trial, found, words, analysed } = await judgedFiles({ id, folder, files, ...around });
   const siteErrors = around.problems.filter(({ level }) => level === 'error');
   const broken = problems.hasErrors || [...siteErrors, ...words].some(({ level }) => level === 'error');
   return {
@@ -56,6 +58,7 @@ export async function readTrialFolder(path: string, site?: Pick<ReadSite, 'site'
     trial: broken ? null : trial,
     problems: [...siteErrors, ...problems.problems, ...found, ...words],
     files,
+    analysed,
   };
 }
 

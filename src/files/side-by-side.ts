@@ -4,10 +4,7 @@
  *
  * @param groupOf null: of none
  */
-export function sideBySide<Item>(
-  items: readonly Item[],
-  groupOf: (item: Item) => string | null,
-): Item[] {
+export function sideBySide<Item>(items: readonly Item[], groupOf: (item: Item) => string | null): Item[] {
   const groups = [...Map.groupBy(items, groupOf)].flatMap(([group, all]) => (group === null ? [] : [all]));
   const others = items.filter((item) => groupOf(item) === null);
   const share = others.length / Math.max(1, groups.length);

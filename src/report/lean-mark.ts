@@ -19,16 +19,27 @@ const PLACE = ['transform', 'd', 'x2', 'y2'];
  * Null where it draws nothing or is drawn some other way.
  */
 export function markOf(tag: string): Mark | null {
-  const [, element = '', written = '', words = ''] = /^<(\w+)([^>]*?)\/?>(?:([^<]*)<\/\w+>)?$/.exec(tag) ?? [];
-  const attributes: Attributes = new Map(
-    [...written.matchAll(/ ([\w-]+)="([^"]*)"/g)].map(([, name = '', value = '']) => [name, value]),
-  );
+  const end = tag.indexOf('>');
+  const [head, words] = [tag.slice(1, end), tag.slice(end + 1, Math.max(end + 1, tag.lastIndexOf('<')))];
+  const element = /^\w+/.exec(head)?.[0] ?? '';
+  const attributes = attributesOf(head.slice(element.length));
   const moved = /^translate\(([\d.-]+),([\d.-]+)\)$/.exec(attributes.get('transform') ?? 'translate(0,0)');
   if (!moved) return null;
   const [x, y] = [Number(moved[1]), Number(moved[2])];
   if (element === 'text') return word(attributes, words, x, y);
   if (element === 'line') return line(attributes, x, y);
   return shape(attributes, x, y);
+}
+
+/** Read by hand: a report has thousands. */
+function attributesOf(written: string): Attributes {
+  const attributes: Attributes = new Map();
+  for (let at = 0, is = written.indexOf('="'); is !== -1; is = written.indexOf('="', at)) {
+    const end = written.indexOf('"', is + 2);
+    attributes.set(written.slice(at + 1, is), written.slice(is + 2, end));
+    at = end + 1;
+  }
+  return attributes;
 }
 
 /** Ink is what words have anyway (Figure.astro). */

@@ -44,11 +44,13 @@ export function linkTerms(html: string, forms: TermForms, address: (id: string) 
   const parts: string[] = [];
   let at = 0;
   let closed: { readonly name: string; depth: number } | null = null;
-  for (const tag of html.matchAll(TAG)) {
+  const tags = new RegExp(TAG);
+  for (let tag = tags.exec(html); tag !== null; tag = tags.exec(html)) {
     const text = html.slice(at, tag.index);
     parts.push(closed || text === '' ? text : link(text), tag[0]);
     at = tag.index + tag[0].length;
     closed = after(closed, tag[0], (tag[1] ?? '').toLowerCase());
+    if (closed?.name === 'svg') tags.lastIndex = Math.max(at, html.indexOf('</svg>', at)); // thousands of tags
   }
   const rest = html.slice(at);
   return [...parts, closed ? rest : link(rest)].join('');

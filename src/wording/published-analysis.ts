@@ -9,10 +9,14 @@ import { wordsFor } from './words-for.ts';
  * caveat in its `text`, keys in the same order.
  *
  * @param language words, or the tag of their language
+ * @param analysis where it has been worked out before
  */
-export function publishedAnalysis(trial: Trial, language: Words | string): Analysis {
+export function publishedAnalysis(
+  trial: Trial,
+  language: Words | string,
+  analysis: Analysis = analyse(trial),
+): Analysis {
   const words = typeof language === 'string' ? wordsFor(language) : language;
-  const analysis = analyse(trial);
   const caveats = analysis.caveats.map((caveat) => ({
     ...caveat,
     text: words.caveat(trial, analysis, caveat).sentence,

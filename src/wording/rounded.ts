@@ -4,6 +4,7 @@
  * and a table, and a value and its mirror image, round alike.
  */
 export function rounded(value: number, digits = 0): number {
+  if (Number.isInteger(value) && Math.abs(value) < 1e9) return value + 0; // never -0
   const scale = 10 ** digits;
   const size = Math.round(Number((Math.abs(value) * scale).toPrecision(12))) / scale;
   return value < 0 ? -size : size;

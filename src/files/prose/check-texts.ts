@@ -1,4 +1,3 @@
-import { analyse } from '../../analysis/analyse.ts';
 import type { Analysis } from '../../analysis/analysis.ts';
 import type { Problem } from '../../trial/problem.ts';
 import { decodeText } from '../../trial/text/decode-text.ts';
@@ -15,16 +14,17 @@ import { checkProse } from './check-prose.ts';
  * @param folder   path as the author knows it
  * @param trial    null where its files have errors: then nothing is compared with the data
  * @param language of the site, as in site.yaml
+ * @param analysis of the trial, asked for only where a text is compared with it
  */
 export function checkTexts(
   files: ReadonlyMap<string, Uint8Array>,
   folder: string,
   trial: Trial | null,
   language: string,
+  analysis: (trial: Trial) => Analysis,
 ): Problem[] {
   const words = wordsFor(language);
-  let analysed: Analysis | undefined;
-  const data = trial && { trial, analysis: () => (analysed ??= analyse(trial)) };
+  const data = trial && { trial, analysis: () => analysis(trial) };
   const yaml = decodeText(files.get('trial.yaml') ?? new Uint8Array());
   const own = data && 'text' in yaml ? checkOwnWords(yaml.text, `${folder}/trial.yaml`, words, data) : [];
   const prose = ['report.md', 'report.mdx'].flatMap((name) => {
