@@ -3,8 +3,8 @@
  * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times]`: 100 trials once where nothing is said;
  * medians of several times.
  *
- * Ours is built with nothing kept (cold), with only printed files, pictures and kits kept (pages cold), again as it is (warm), and with
- * one count changed. Bare is built twice over: of MDX pages with the same integrations, search included, which is what a site
+ * Ours is built with nothing kept (cold), with only printed files, pictures, data folders and kits kept (pages cold), again as
+ * it is (warm), and with one trial changed. Bare is built twice over: of MDX pages with the same integrations, search included, which is what a site
  * of as many write-ups would be, and of one page that is filled from a list.
  */
 import { spawnSync } from 'node:child_process';
@@ -28,8 +28,8 @@ const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'fairsown-bench-'));
 const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
 
-/** What is kept of readings and pages; the rest is printed files, pictures and kits. */
-const MADE_BY_PAGES = ['reading', 'trial', 'report', 'figures', 'common-cases', 'files', 'list'];
+/** What is kept of readings, analyses and pages; the rest is printed files, pictures and what is zipped. */
+const MADE_BY_PAGES = ['reading', 'trial', 'report', 'recheck', 'common-cases'];
 
 /** Paragraphs of a bare page that can be searched, about as much text as that of a report is. */
 const SEARCHED = 170;
