@@ -4,13 +4,13 @@ import { sideBySide } from '../../src/files/side-by-side.ts';
 const groupOf = (item: string) => (/\d/.test(item) ? item.replace(/\D/g, '') : null);
 
 test('groups stay together in their order, the rest is spread between them, nothing is lost', () => {
-  expect(sideBySide(['x', 'a1', 'a2', 'y', 'b1', 'b2', 'z', 'c1'], groupOf)).toEqual({
-    items: ['a1', 'b1', 'c1', 'x', 'y', 'a2', 'b2', 'z'],
-    groups: 2,
-  });
+  expect(sideBySide(['x', 'a1', 'a2', 'y', 'b1', 'b2', 'z', 'c1'], groupOf)).toEqual([
+    ...['a1', 'b1', 'c1', 'x', 'y'],
+    ...['a2', 'b2', 'z'],
+  ]);
 });
 
 test('without groups everything stays as it was', () => {
-  expect(sideBySide(['x', 'y'], groupOf)).toEqual({ items: ['x', 'y'], groups: 0 });
-  expect(sideBySide([], groupOf)).toEqual({ items: [], groups: 0 });
+  expect(sideBySide(['x', 'y'], groupOf)).toEqual(['x', 'y']);
+  expect(sideBySide([], groupOf)).toEqual([]);
 });

@@ -42,6 +42,9 @@ test('links, headings, drawings, code, what is pressed, formulas and authors’ 
   ]) {
     expect(linked(html)).toBe(html);
   }
+  expect(linked('<svg><g><text>p</text></g></svg> lot <svg/> t')).toBe(
+    '<svg><g><text>p</text></g></svg> <a href="#lot">lot</a> <svg/> <a href="#t">t</a>',
+  );
   expect(linked('<div class="prose"><div>lot</div>lot</div><p>lot</p>')).toContain('<p><a href="#lot">lot</a></p>');
 });
 

@@ -74,7 +74,10 @@ test('whatever changes or goes in the content, nothing of before is served', () 
   change('questions.yaml', 'title: Peas soaked overnight', 'title: Peas, soaked or dry');
   change('trials/peas-soaked-porch/trial.yaml', 'in a cold porch', 'in a porch'); // stands on the pages of the others
   change('trials/peas-soaked-porch/counts.csv', 'box 1,6,8', 'box 1,6,7');
-  rmSync(join(content, 'trials', 'herbs-lit-or-covered'), { recursive: true });
+  change('trials/tomato-tin-or-envelope/report.mdx', 'What we found', 'What we have found');
+  const [lit, covered] = ['lit', 'covered'].map((how) => join(content, 'trials/herbs-lit-or-covered/photos', `14-sage-${how}.png`)); // prettier-ignore
+  cpSync(lit ?? '', covered ?? '');
+  rmSync(join(content, 'trials', 'onion-dried-before-freezing'), { recursive: true });
   const over = join(folder, 'cold'); // the site of before
   expect(astroBuild(over, content).status).toBe(0);
   rmSync(join(root, KEPT_IN), { recursive: true, force: true });

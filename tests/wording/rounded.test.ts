@@ -7,6 +7,7 @@ test('a half goes away from zero, whatever binary arithmetic makes of it', () =>
   const differences = [100 * (0.705 - 0.19), 100 * (0.85 - 0.795), 100 * (0.89 - 0.895), (57 / 200) * 100];
   expect(differences.map((difference) => rounded(difference))).toEqual([52, 6, -1, 29]);
   expect([rounded(0.35, 1), rounded(-1.005, 2), rounded(0), rounded(2 / 3, 3)]).toEqual([0.4, -1.01, 0, 0.667]);
+  expect([rounded(-0), rounded(-7), rounded(12_345), rounded(-0.2)]).toEqual([0, -7, 12_345, -0]);
 });
 
 test('sentence and table say the same', () => {
