@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Analysis, Interval } from '../../src/analysis/analysis.ts';
+import { analyse } from '../../src/analysis/analyse.ts';
 import { checkTexts } from '../../src/files/prose/check-texts.ts';
 import { readContent } from '../../src/files/read-content.ts';
 import type { Problem } from '../../src/trial/problem.ts';
