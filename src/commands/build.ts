@@ -1,3 +1,4 @@
+import './give-back-memory.ts';
 import { runBuild } from './run-build.ts';
 import { runCommand } from './run-command.ts';
 

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import { isMainThread } from 'node:worker_threads';
 import type { Analysis } from '../analysis/analysis.ts';
+import { firstCountDate } from '../analysis/first-count-date.ts';
 import type { Trial } from '../trial/trial.ts';
 import { setDigest } from './kept/digest-of.ts';
 import { readKept } from './kept/read-kept.ts';
@@ -13,7 +14,26 @@ export interface AnalysedTrial {
 
 /** Trials that are held: all, but in threads of pages, which make those of one trial after the other. */
 const HELD = isMainThread ? Infinity : 4;
+/** So many are held whole: ten thousand would take more than a gigabyte. */
+const WHOLE = 500;
 const latest = new Map<string, { readonly file: string; readonly analysed: AnalysedTrial }>();
+
+/**
+ * Takes the readings out, half of what a trial holds: lists ask of them only when the first was. Where somebody looks at them
+ * after all, they are read again.
+ */
+function lighten(trial: Trial, file: string): void {
+  firstCountDate(trial); // worked out once a trial
+  for (const readings of ['counts', 'measurements'] as const) {
+    Object.defineProperty(trial, readings, { get: () => parsed(file).trial[readings], enumerable: true });
+  }
+}
+
+function parsed(file: string): AnalysedTrial {
+  const kept = readKept(file);
+  if (!kept) throw new Error(`${file} was removed while the site was built; build again`);
+  return JSON.parse(new TextDecoder().decode(kept));
+}
 
 /**
  * What the reading of the content kept of a trial: read once, and again where another reading kept something else.
@@ -24,9 +44,8 @@ const latest = new Map<string, { readonly file: string; readonly analysed: Analy
 export function analysedTrial(id: string, file: string): AnalysedTrial {
   const known = latest.get(id);
   if (known?.file === file) return known.analysed;
-  const kept = readKept(file);
-  if (!kept) throw new Error(`${file} was removed while the site was built; build again`);
-  const analysed: AnalysedTrial = JSON.parse(new TextDecoder().decode(kept));
+  const analysed = parsed(file);
+  if (isMainThread && latest.size >= WHOLE) lighten(analysed.trial, file);
   setDigest(analysed.trial, `trial ${basename(file)}`); // the name is a digest of both
   setDigest(analysed.analysis, `analysis ${basename(file)}`);
   latest.delete(id);

@@ -4,6 +4,7 @@ import { digestPdf } from '../print/digest/digest-pdf.ts';
 import { summaryPdf } from '../print/summary/summary-pdf.ts';
 import type { Site, Trial } from '../trial/trial.ts';
 import { wordsFor } from '../wording/words-for.ts';
+import { analysedTrial } from './analysed-trial.ts';
 import type { KitOrder } from './kept-repeat-kit.ts';
 import type { DigestOrder } from './printed-digest.ts';
 import { repeatKitZip } from './repeat-kit-zip.ts';
@@ -30,7 +31,7 @@ export function digest({ year, site, trials }: DigestOrder): Uint8Array {
   const words = wordsFor(site.language);
   return digestPdf(
     year,
-    trials.map((about) => ({ ...about, site, words })),
+    trials.map(({ id, file, address }) => ({ ...analysedTrial(id, file), address, site, words })),
     site,
     words,
   ).bytes;

@@ -1,4 +1,6 @@
 import type { APIRoute, GetStaticPaths } from 'astro';
+import { getCollection } from 'astro:content';
+import { analysedTrial } from '../files/analysed-trial.ts';
 import { printedDigest } from '../files/printed-digest.ts';
 import { seasonOf } from '../print/digest/season-of.ts';
 import { allTrials } from '../report/all-trials.ts';
@@ -13,11 +15,11 @@ export const getStaticPaths = (async () => {
 /** All trials sown in one year, a box each, for a meeting or a noticeboard. */
 export const GET: APIRoute = async ({ params, site: published }) => {
   const { site } = await currentSite();
-  const trials = (await allTrials())
-    .filter(({ trial }) => seasonOf(trial) === params.year)
-    .map(({ trial, analysis }) => {
-      const address = new URL(href(`/trials/${trial.id}/`), published ?? site.base).href;
-      return { trial, analysis, address };
+  const trials = (await getCollection('trials'))
+    .filter(({ id, data }) => seasonOf(analysedTrial(id, data.file).trial) === params.year)
+    .map(({ id, data: { file } }) => {
+      const address = new URL(href(`/trials/${id}/`), published ?? site.base).href;
+      return { id, file, address };
     });
   const bytes = await printedDigest({ year: params.year ?? '', site, trials });
   return new Response(bytes as Uint8Array<ArrayBuffer>, { headers: { 'content-type': 'application/pdf' } });
