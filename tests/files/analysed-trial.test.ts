@@ -14,7 +14,7 @@ test('of many trials the readings are not held, but are there for whoever looks'
   const [first, last] = [trials[0], trials.at(-1)];
   const held = (trial = first) => Object.getOwnPropertyDescriptor(trial, 'counts')?.value !== undefined;
   expect([held(first), held(last)]).toEqual([true, false]);
-  expect(last?.counts.length).toBeGreaterThan(100);
+  expect(last?.counts.length).toBeGreaterThan(10);
   expect(last).toEqual(first);
   expect(JSON.stringify(last)).toBe(JSON.stringify(first));
   expect(last && fixedOn(last)).toEqual(first && fixedOn(first));
