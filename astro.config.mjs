@@ -12,6 +12,7 @@ import { oldSite } from './src/files/old-site.ts';
 import { pageThreads } from './src/files/page-threads.ts';
 import { proseGuard } from './src/files/prose-guard.ts';
 import { proseHeadings } from './src/files/prose-headings.ts';
+import { prosePictures } from './src/files/prose-pictures.ts';
 import { renewedContent } from './src/files/renewed-content.ts';
 import { searchIndex } from './src/files/search-index.ts';
 
@@ -28,6 +29,8 @@ function publishedAt() {
   }
 }
 
+const published = publishedAt();
+const base = (published.base ?? '').replace(/\/?$/, '/');
 const moved = movedPages();
 const search = searchIndex();
 
@@ -41,7 +44,7 @@ const pages = {
 };
 
 export default defineConfig({
-  ...publishedAt(),
+  ...published,
   integrations: [
     mdx(),
     pageThreads(pages),
@@ -57,7 +60,7 @@ export default defineConfig({
   build: { inlineStylesheets: 'never', concurrency: 24 }, // of several trials at once, for `pageThreads`
   markdown: {
     syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [proseGuard, proseHeadings], smartypants: false }),
+    processor: unified({ remarkPlugins: [proseGuard, proseHeadings, [prosePictures, { base }]], smartypants: false }),
   },
   // Astro marks a grower's text as it compiles it; the bundler need not remark on that.
   vite: { build: { cssCodeSplit: false, rolldownOptions: { checks: { moduleLevelDirective: false } } } },

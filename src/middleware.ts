@@ -14,7 +14,7 @@ const KEPT: Readonly<Record<string, readonly [kind: string, type: string]>> = {
 export const onRequest = defineMiddleware(async ({ routePattern, params, url }, next) => {
   const [kind, type] = KEPT[routePattern] ?? [];
   if (!isBuilding() || kind === undefined || type === undefined) return next();
-  const inputs = await madeFrom(params.trial ?? '', url.href);
+  const inputs = await madeFrom(params.trial ?? '', url.href, kind === 'report');
   const body = await buildKeeper().bytes(kind, inputs, async () => (await next()).bytes());
   return new Response(body as Uint8Array<ArrayBuffer>, { headers: { 'content-type': type } });
 });

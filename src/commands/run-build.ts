@@ -1,6 +1,8 @@
+import { rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build } from 'astro';
+import { KEPT_IN } from '../files/kept/build-keeper.ts';
 import { makeFolder } from '../files/make-folder.ts';
 import { shownPath } from '../files/shown-path.ts';
 import { systemReason } from '../files/system-reason.ts';
@@ -35,6 +37,7 @@ export async function runBuild(args: readonly string[], terminal: Terminal): Pro
   const folder = resolve(given.outDir ?? 'dist');
   // Before anything is worked out: Astro takes a disk that can only be read for a folder that is missing.
   await writing(folder, () => makeFolder(folder).then(() => withUnfinished(folder, async () => {}))); // prettier-ignore
+  if (given.force) rmSync(resolve(KEPT_IN), { recursive: true, force: true });
   try {
     await build({ outDir: folder, ...(given.force ? { force: true } : {}) });
     return 0;

@@ -3,6 +3,7 @@ import { isMainThread } from 'node:worker_threads';
 import type { Analysis } from '../analysis/analysis.ts';
 import { firstCountDate } from '../analysis/first-count-date.ts';
 import type { Trial } from '../trial/trial.ts';
+import { isBuilding } from './kept/build-keeper.ts';
 import { setDigest } from './kept/digest-of.ts';
 import { readKept } from './kept/read-kept.ts';
 
@@ -12,21 +13,29 @@ export interface AnalysedTrial {
   readonly analysis: Analysis;
 }
 
-/** Trials that are held: all, but in threads of pages, which make those of one trial after the other. */
+/** Trials that are held: all, but in threads of pages, which make those of a trial at about the same time. */
 const HELD = isMainThread ? Infinity : 4;
-/** So many are held whole: ten thousand would take more than a gigabyte. */
+/** Of so many a build holds the readings, too: those of ten thousand would take half a gigabyte. */
 const WHOLE = 500;
 const latest = new Map<string, { readonly file: string; readonly analysed: AnalysedTrial }>();
 
 /**
- * Takes the readings out, half of what a trial holds: lists ask of them only when the first was. Where somebody looks at them
- * after all, they are read again.
+ * Takes the readings out, half of what a trial holds: lists hardly look at them but for the first date. Where somebody does, they
+ * are read again.
  */
 function lighten(trial: Trial, file: string): void {
   firstCountDate(trial); // worked out once a trial
   for (const readings of ['counts', 'measurements'] as const) {
-    Object.defineProperty(trial, readings, { get: () => parsed(file).trial[readings], enumerable: true });
+    Object.defineProperty(trial, readings, { get: () => lately(file).trial[readings], enumerable: true });
   }
+}
+
+let last: { readonly file: string; readonly analysed: AnalysedTrial } | undefined;
+
+/** Whoever looks once looks again. */
+function lately(file: string): AnalysedTrial {
+  if (last?.file !== file) last = { file, analysed: parsed(file) };
+  return last.analysed;
 }
 
 function parsed(file: string): AnalysedTrial {
@@ -45,8 +54,8 @@ export function analysedTrial(id: string, file: string): AnalysedTrial {
   const known = latest.get(id);
   if (known?.file === file) return known.analysed;
   const analysed = parsed(file);
-  if (isMainThread && latest.size >= WHOLE) lighten(analysed.trial, file);
-  setDigest(analysed.trial, `trial ${basename(file)}`); // the name is a digest of both
+  if (isMainThread && isBuilding() && latest.size >= WHOLE) lighten(analysed.trial, file);
+  setDigest(analysed.trial, `trial ${basename(file)}`); // the name is a digest of what both are made from
   setDigest(analysed.analysis, `analysis ${basename(file)}`);
   latest.delete(id);
   latest.set(id, { file, analysed });

@@ -19,7 +19,7 @@ interface Judged {
   readonly found: readonly Problem[];
   /** Of the author's own words. */
   readonly words: readonly Problem[];
-  /** File that keeps the trial analysed (`keptAnalysis`); null without a trial and where no site is built. */
+  /** File that keeps the trial analysed (`keptAnalysis`); null without a trial, where no site is built, and where nothing can be kept. */
   readonly analysed: string | null;
 }
 
@@ -38,13 +38,14 @@ export async function judgedFiles(given: Given): Promise<Judged> {
   const inputs = JSON.stringify([id, folder, digestOf(site), [...unsure], contents]);
   const analysis = onceATrial(analyse); // of which texts and pages tell
   const withAnalysis = async (judged: Judged): Promise<Judged> => {
-    const file = judged.trial && (await keptAnalysis(judged.trial, site.language, analysis));
+    if (judged.trial === null) return judged;
+    const file = await keptAnalysis(judged.trial, site.language, analysis).catch(() => null);
     return { ...judged, analysed: file && relative('.', file) }; // the project may be moved
   };
   const make = () => withAnalysis(judge(given, analysis));
   const kept = await buildKeeper().text('reading', inputs, async () => JSON.stringify(await make()));
   const judged: Judged = JSON.parse(kept);
-  return judged.analysed === null || readKept(judged.analysed) ? judged : withAnalysis(judged);
+  return readKept(judged.analysed ?? '') ? judged : withAnalysis(judged);
 }
 
 function judge(given: Given, analysis = onceATrial(analyse)): Judged {

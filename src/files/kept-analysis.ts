@@ -9,7 +9,7 @@ import { projectKeeper } from './kept/build-keeper.ts';
  * The file that keeps a trial as it may be told with its analysis (`analysedTrial`), as it was worked out from the same
  * trial before, or now: no page, feed or file starts from anything else.
  *
- * @param analysis of the whole trial
+ * @param analysis of a trial, as it may be told
  * @throws {Error} of the file system, where it cannot be written
  */
 export function keptAnalysis(trial: Trial, language: string, analysis: (trial: Trial) => Analysis): Promise<string> {

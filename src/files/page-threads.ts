@@ -35,18 +35,18 @@ export interface PagesMade {
 }
 
 /**
- * While a site is built, the pages and files of its trials are made on all cores: those of one trial in one thread, one
- * after the other. Lists, and whatever looks at many trials, are made beside, where Astro makes everything else.
+ * While a site is built, the pages and files of its trials are made on all cores: those of one trial in one thread. Lists, and
+ * whatever looks at many trials, are made beside, where Astro makes everything else.
  */
 export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   let base = '';
   const data: { entry: string; pages: PageThreadData['pages'] } = { entry: '', pages: new Map() };
-  const threadOf = new Map<string, Piscina>();
-  let threads: readonly Piscina[] = [];
+  const threadOf = new Map<string, Thread>();
+  let threads: readonly Thread[] = [];
 
   /** The thread of a trial: the one that has least to do when the trial is first asked for. */
-  function threadFor(trial: string): Piscina | undefined {
-    const thread = threadOf.get(trial) ?? threads.toSorted((a, b) => a.queueSize - b.queueSize)[0];
+  function threadFor(trial: string): Thread | undefined {
+    const thread = threadOf.get(trial) ?? threads.toSorted((a, b) => a.open - b.open)[0];
     if (thread) threadOf.set(trial, thread);
     return thread;
   }
@@ -70,7 +70,7 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       const { url } = request;
       const thread = OF_ONE.test(route) ? threadFor(trialIn(url)) : undefined;
       const order: PageOrder = { url, route, component };
-      const page: SentPage = thread ? await thread.run(order) : await readPage(await astro.render(request, options));
+      const page = thread ? await pageOf(thread, order) : await readPage(await astro.render(request, options));
       if ('failed' in page) throw Object.assign(new Error(), page.failed);
       const { body, ...head } = page;
       if (type === 'page') {
@@ -80,7 +80,7 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       return new Response(body, head);
     },
     teardown: async () => {
-      await Promise.all(threads.map((thread) => thread.destroy()));
+      await Promise.all(threads.map(({ pool }) => pool.destroy()));
       await astro.teardown?.();
     },
   });
@@ -123,9 +123,24 @@ function trialFolders(): number {
 const pathOf = (address: string): string => address.replace(/^\//, '').replace(/([^/])$/, '$1/');
 const trialIn = (url: string): string => /.*\/trials\/([^/]+)/.exec(url)?.[1] ?? '';
 
+interface Thread {
+  readonly pool: Piscina;
+  /** Orders that it has not answered. */
+  open: number;
+}
+
+async function pageOf(thread: Thread, order: PageOrder): Promise<SentPage> {
+  thread.open += 1;
+  try {
+    return await thread.pool.run(order);
+  } finally {
+    thread.open -= 1;
+  }
+}
+
 /**
- * Its next orders lie ready in it, so that it need not wait until this one finds time. With less room than it has by itself,
- * which it never needs, it clears up sooner.
+ * Its next orders lie ready in it, so that it need not wait until this one finds time. A thread whose memory
+ * has an end well above what the largest trials need clears up sooner than one without.
  */
 const ONE_THREAD = {
   minThreads: 1,
@@ -135,9 +150,12 @@ const ONE_THREAD = {
   resourceLimits: { maxOldGenerationSizeMb: 1500 },
 } as const;
 
-function startThreads({ entry, pages }: PageThreadData): Piscina[] {
+function startThreads({ entry, pages }: PageThreadData): Thread[] {
   const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
   const workerData: PageThreadData = { entry, pages: styles };
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
-  return Array.from({ length: availableParallelism() }, () => new Piscina({ ...ONE_THREAD, filename, workerData }));
+  return Array.from({ length: availableParallelism() }, () => ({
+    pool: new Piscina({ ...ONE_THREAD, filename, workerData }),
+    open: 0,
+  }));
 }

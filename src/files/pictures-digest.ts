@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, globSync, lstatSync, readFileSync } from 'node:fs';
+import { existsSync, globSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { trialFolder } from './trial-folder.ts';
 
@@ -10,7 +10,7 @@ export function picturesDigest(trial: string): string | null {
   const hash = createHash('sha256');
   for (const name of globSync('**/*', { cwd: folder }).toSorted()) {
     const file = join(folder, name);
-    if (lstatSync(file).isFile()) hash.update(`\n${name}\n`).update(readFileSync(file));
+    if (statSync(file, { throwIfNoEntry: false })?.isFile()) hash.update(`\n${name}\n`).update(readFileSync(file));
   }
   return hash.digest('hex');
 }

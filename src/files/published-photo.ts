@@ -33,23 +33,40 @@ export async function publishedPhoto(
 ): Promise<readonly PublishedFilePhoto[]> {
   const original = await readFile(path);
   const digest = createHash('sha256').update(original).digest('hex');
-  const { autoOrient } = await sharp(original).metadata();
-  const shape = ratio ?? autoOrient.width / autoOrient.height;
-  const widest = Math.min(autoOrient.width, Math.round(autoOrient.height * shape));
-  const widths = [...WIDTHS.filter((width) => width < widest), Math.min(widest, WIDTHS[1])];
-
-  const wanted = FORMATS.flatMap((format) => [...new Set(widths)].map((width) => ({ format, width })));
+  const { sizes, cut } = await sizesOf(original, ratio);
   return Promise.all(
-    wanted.map(async ({ format, width }) => {
-      const height = Math.max(1, Math.round(width / shape));
+    FORMATS.flatMap((format) => sizes.map((size) => ({ format, ...size }))).map(async ({ format, width, height }) => {
       const made = await buildKeeper().bytes('photo', `${digest} ${width} ${height} ${format}`, () =>
         encoded(original, width, height, format),
       );
-      const cut = ratio === null ? '' : '.alike';
-      return { name: `${basename(path)}${cut}.${width}.${format}`, format, width, height, bytes: new Uint8Array(made) };
+      return { name: nameOf(path, cut, width, format), format, width, height, bytes: new Uint8Array(made) };
     }),
   );
 }
+
+/**
+ * The largest of the files of a whole picture, in the format that every browser shows.
+ *
+ * @throws {Error} where the file is no picture that can be read
+ */
+export async function largestPhoto(path: string): Promise<Pick<PublishedFilePhoto, 'name' | 'width' | 'height'>> {
+  const { sizes, cut } = await sizesOf(await readFile(path), null);
+  const { width, height } = sizes.at(-1) ?? { width: 1, height: 1 };
+  return { name: nameOf(path, cut, width, 'webp'), width, height };
+}
+
+/** From narrow to wide. */
+async function sizesOf(original: Buffer, ratio: number | null) {
+  const { autoOrient } = await sharp(original).metadata();
+  const shape = ratio ?? autoOrient.width / autoOrient.height;
+  const widest = Math.min(autoOrient.width, Math.round(autoOrient.height * shape));
+  const widths = new Set([...WIDTHS.filter((width) => width < widest), Math.min(widest, WIDTHS[1])]);
+  const sizes = [...widths].map((width) => ({ width, height: Math.max(1, Math.round(width / shape)) }));
+  return { sizes, cut: ratio === null ? '' : '.alike' };
+}
+
+const nameOf = (path: string, cut: string, width: number, format: PhotoFormat): string =>
+  `${basename(path)}${cut}.${width}.${format}`;
 
 /** sharp writes no metadata unless asked to, and colours as sRGB. Of a picture with a fault what can be seen is shown. */
 async function encoded(original: Buffer, width: number, height: number, format: PhotoFormat): Promise<Uint8Array> {

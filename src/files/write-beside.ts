@@ -27,7 +27,8 @@ export function writeBeside(
 
 /** Writes over what an earlier build left; to empty the file first takes the file system several times as long. */
 function writeOver(path: string, bytes: Uint8Array): void {
-  const file = openSync(path, constants.O_WRONLY | constants.O_CREAT);
+  const isEmpty = bytes.length === 0; // to write nothing would leave the time at which it was written
+  const file = openSync(path, constants.O_WRONLY | constants.O_CREAT | (isEmpty ? constants.O_TRUNC : 0));
   try {
     writeFileSync(file, bytes);
     if (fstatSync(file).size !== bytes.length) ftruncateSync(file, bytes.length);

@@ -8,25 +8,26 @@ import { currentSite } from './current-site.ts';
 
 /**
  * Everything from which the pages and files of a trial are made that are kept between builds, besides code: the trial with
- * its analysis (of which the file's name is a digest), the site, the author's text and pictures, what repeats it, and the
- * questions in which it counts. Whatever such a page newly takes from elsewhere belongs here.
+ * its analysis (the name of their file is a digest of what both are made from), the site, what repeats it, the questions in
+ * which it counts, and for its report the author's text and pictures. Whatever such a page newly takes from elsewhere
+ * belongs here.
  *
  * @param address of the page
  * @throws {Error} where there is no such trial
  */
-export async function madeFrom(trial: string, address: string): Promise<string> {
+export async function madeFrom(trial: string, address: string, isReport: boolean): Promise<string> {
   const entry = await getEntry('trials', trial);
   if (!entry) throw new Error(`There is no trial "${trial}" of which ${address} could be made.`);
   const { site } = await currentSite();
-  const prose = hasProse(trial) ? await getEntry('prose', trial) : undefined;
+  const prose = isReport && hasProse(trial) ? await getEntry('prose', trial) : undefined;
   const questions = (await allQuestions()).map(({ data }) => data.pooled.trials);
   const answered = questions.filter((rows) => rows.some((row) => row.trial === trial && !row.elsewhere));
   return JSON.stringify([
     address,
     entry.data,
     digestOf(site),
-    prose && [extname(prose.filePath ?? ''), prose.body],
-    picturesDigest(trial),
     answered.map(digestOf),
+    prose && [extname(prose.filePath ?? ''), prose.body],
+    isReport && picturesDigest(trial),
   ]);
 }

@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
@@ -20,7 +20,9 @@ test('another picture, or the same under another name, is another digest', () =>
   digests.push(picturesDigest('peas'));
   renameSync(join(photos, 'a.png'), join(photos, 'b.png'));
   digests.push(picturesDigest('peas'));
-  expect(new Set(digests).size).toBe(4);
+  symlinkSync('b.png', join(photos, 'c.png'));
+  digests.push(picturesDigest('peas'));
+  expect(new Set(digests).size).toBe(5);
   expect(picturesDigest('peas')).toBe(digests.at(-1));
   vi.unstubAllEnvs();
 });

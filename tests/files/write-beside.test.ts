@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, onTestFinished, test, vi } from 'vitest';
@@ -9,8 +9,11 @@ test('what was there is written over, whether it was longer, shorter or the same
   onTestFinished(() => rmSync(site, { recursive: true, force: true }));
   vi.stubEnv(SITE_FOLDER, site);
   const write = (text: string) => writeBeside('a/b', [{ name: 'x.csv', bytes: Buffer.from(text) }]);
-  for (const text of ['day,count\n1,2\n', 'day,count\n1,22\n', 'day\n', '', 'day\n', 'dax\n']) {
+  for (const text of ['day,count\n1,2\n', 'day,count\n1,22\n', 'day\n', '', '', 'day\n', 'dax\n']) {
+    const file = join(site, 'a', 'b', 'x.csv');
+    if (existsSync(file)) utimesSync(file, 0, 0);
     write(text);
+    expect(statSync(file).mtimeMs).toBeGreaterThan(0); // one of this build, whatever was there
     expect(readFileSync(join(site, 'a', 'b', 'x.csv'), 'utf8')).toBe(text);
   }
   vi.unstubAllEnvs();

@@ -33,6 +33,10 @@ beforeAll(() => {
     'name: Our <bench> & "garden"\nbase: https://example.org/garden/\nlanguage: en-GB\nlicence: CC-BY-4.0\n',
   );
   appendFileSync(join(content, 'trials/herbs-lit-or-covered/trial.yaml'), OLD_AND_CHANGED);
+  appendFileSync(
+    join(content, 'trials/herbs-lit-or-covered/report.mdx'),
+    '\n![Sage in the light](photos/14-sage-lit.png)\n',
+  );
   const lots = readFileSync(join(content, 'lots.yaml'), 'utf8');
   writeFileSync(
     join(content, 'lots.yaml'),
@@ -62,6 +66,17 @@ test('every address on every page begins with the base path and leads to a file'
     }
     expect(/rel="canonical" href="([^"]*)"/.exec(html)?.[1]).toMatch(/^https:\/\/example\.org\/garden\//);
   }
+});
+
+test('a picture in a text is the published one, also where the page is kept from the last build', () => {
+  const dist = join(folder, 'dist');
+  const shown = () => /<img src="\/garden\/(trials\/[^"]*)" alt="Sage in the light"/.exec(text('trials/herbs-lit-or-covered/index.html'))?.[1]; // prettier-ignore
+  const before = shown();
+  expect(before && existsSync(join(dist, before))).toBe(true);
+  expect(astroBuild(dist, join(folder, 'content')).status).toBe(0);
+  expect(shown()).toBe(before);
+  expect(existsSync(join(dist, before ?? ''))).toBe(true);
+  expect(globSync('_astro/**/*.{png,jpg,jpeg,webp,avif}', { cwd: dist })).toEqual([]); // none as it was taken
 });
 
 const text = (file: string) => readFileSync(join(folder, 'dist', file), 'utf8');
