@@ -35,15 +35,17 @@ const environment = Object.fromEntries(
  * `npm run build` of a content folder into `outDir`: what it printed, and its exit code.
  *
  * @param set further environment variables
+ * @param options of the command
  */
 export function astroBuild(
   outDir: string,
   content = join(root, 'content'),
   set: Readonly<Record<string, string>> = {},
+  options: readonly string[] = [],
 ): { status: number | null; output: string } {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    [join(root, 'src/commands/build.ts'), '--outDir', outDir],
+    [join(root, 'src/commands/build.ts'), '--outDir', outDir, ...options],
     {
       cwd: root,
       encoding: 'utf8',
