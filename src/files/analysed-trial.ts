@@ -20,14 +20,16 @@ const WHOLE = 500;
 const latest = new Map<string, { readonly file: string; readonly analysed: AnalysedTrial }>();
 
 /**
- * Takes the readings out, half of what a trial holds: lists hardly look at them but for the first date. Where somebody does, they
- * are read again.
+ * Takes the readings out, two thirds of what a trial holds: lists hardly look at them but for the first date. Where somebody
+ * does, they are read again.
  */
-function lighten(trial: Trial, file: string): void {
+function lighten({ trial, analysis }: AnalysedTrial, file: string): void {
   firstCountDate(trial); // worked out once a trial
-  for (const readings of ['counts', 'measurements'] as const) {
-    Object.defineProperty(trial, readings, { get: () => lately(file).trial[readings], enumerable: true });
-  }
+  const later = (of: object, name: string, read: () => unknown) =>
+    Object.defineProperty(of, name, { get: read, enumerable: true });
+  for (const name of ['counts', 'measurements'] as const) later(trial, name, () => lately(file).trial[name]);
+  for (const [index, result] of analysis.results.entries())
+    later(result, 'values', () => lately(file).analysis.results[index]?.values);
 }
 
 let last: { readonly file: string; readonly analysed: AnalysedTrial } | undefined;
@@ -54,7 +56,7 @@ export function analysedTrial(id: string, file: string): AnalysedTrial {
   const known = latest.get(id);
   if (known?.file === file) return known.analysed;
   const analysed = parsed(file);
-  if (isMainThread && isBuilding() && latest.size >= WHOLE) lighten(analysed.trial, file);
+  if (isMainThread && isBuilding() && latest.size >= WHOLE) lighten(analysed, file);
   setDigest(analysed.trial, `trial ${basename(file)}`); // the name is a digest of what both are made from
   setDigest(analysed.analysis, `analysis ${basename(file)}`);
   latest.delete(id);

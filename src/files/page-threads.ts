@@ -7,7 +7,7 @@ import { Piscina } from 'piscina';
 import { contentFolder } from './content-folder.ts';
 import { sideBySide } from './side-by-side.ts';
 import { SITE_FOLDER } from './write-beside.ts';
-import type { PageOrder, PageThreadData, SentPage } from './page-thread.ts';
+import type { Bundle, PageOrder, SentPage } from './page-thread.ts';
 
 /** From so many trials on threads pay: each loads what makes the pages. */
 const MANY = 12;
@@ -40,7 +40,7 @@ export interface PagesMade {
  */
 export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   let base = '';
-  const data: { entry: string; pages: PageThreadData['pages'] } = { entry: '', pages: new Map() };
+  const bundle: { entry: string; pages: Bundle['pages'] } = { entry: '', pages: new Map() };
   const threadOf = new Map<string, Thread>();
   let threads: readonly Thread[] = [];
 
@@ -52,14 +52,15 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   }
   const noteEntry = (folder: string, files: readonly string[]): void => {
     const file = files.find((name) => name.startsWith('prerender-entry'));
-    if (file) data.entry = pathToFileURL(join(folder, file)).href;
+    if (file) bundle.entry = pathToFileURL(join(folder, file)).href;
   };
 
   /** Astro's own way of making pages, with threads beside. */
   const withThreads = (astro: AstroPrerenderer): AstroPrerenderer => ({
     ...astro,
     getStaticPaths: async () => {
-      if (trialFolders() >= MANY) threads = startThreads(data); // they get ready meanwhile
+      const pages = new Map([...bundle.pages].map(([key, { styles }]) => [key, { styles }]));
+      for (const { pool } of threads) void pool.run({ ...bundle, pages } satisfies Bundle, { name: 'load' });
       const paths = await astro.getStaticPaths();
       const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
       await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
@@ -97,9 +98,12 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
         process.env[SITE_FOLDER] = fileURLToPath(config.outDir);
       },
       'astro:build:setup': ({ pages }) => {
-        data.pages = pages; // the bundler enters the style sheets
+        bundle.pages = pages; // the bundler enters the style sheets
       },
-      'astro:build:start': ({ setPrerenderer }) => setPrerenderer(withThreads),
+      'astro:build:start': ({ setPrerenderer }) => {
+        if (trialFolders() >= MANY) threads = startThreads(); // they get ready while the pages are bundled
+        setPrerenderer(withThreads);
+      },
     },
   };
 }
@@ -147,15 +151,13 @@ const ONE_THREAD = {
   maxThreads: 1,
   concurrentTasksPerWorker: 3,
   atomics: 'disabled',
-  resourceLimits: { maxOldGenerationSizeMb: 1500 },
+  resourceLimits: { maxOldGenerationSizeMb: 1000 },
 } as const;
 
-function startThreads({ entry, pages }: PageThreadData): Thread[] {
-  const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
-  const workerData: PageThreadData = { entry, pages: styles };
+function startThreads(): Thread[] {
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
   return Array.from({ length: availableParallelism() }, () => ({
-    pool: new Piscina({ ...ONE_THREAD, filename, workerData }),
+    pool: new Piscina({ ...ONE_THREAD, filename }),
     open: 0,
   }));
 }
