@@ -27,10 +27,10 @@ export async function summary(order: SummaryOrder): Promise<Uint8Array> {
 
 export const kit = ({ trial, address, site }: KitOrder): Uint8Array | null => repeatKitZip(trial, address, site);
 
-export function digest({ year, site, trials }: DigestOrder): Uint8Array {
+export function digest({ season, site, trials }: DigestOrder): Uint8Array {
   const words = wordsFor(site.language);
   return digestPdf(
-    year,
+    season,
     trials.map(({ id, file, address }) => ({ ...analysedTrial(id, file), address, site, words })),
     site,
     words,

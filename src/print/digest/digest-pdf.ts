@@ -6,16 +6,26 @@ import { pdfOf, type Pdf } from '../pdf-of.ts';
 import { qrSvg } from '../pictures/qr-svg.ts';
 import { verdictMarks } from '../pictures/verdict-marks.ts';
 import type { About } from '../summary/about.ts';
+import { byTitle } from './booklets-of.ts';
 import { digestBox, qrName } from './digest-box.ts';
+
+/** The year in which trials were sown, and which of its booklets this is. */
+export interface Season {
+  readonly year: string;
+  /** From 1 on. */
+  readonly part: number;
+  readonly parts: number;
+}
 
 /**
  * A season's trials of the group as one PDF/UA-1 booklet: contents, then a box a trial in the order of the titles,
  * then the publisher's notices. For a meeting or a noticeboard.
  */
-export function digestPdf(year: string, trials: readonly About[], site: Site, words: Words): Pdf {
+export function digestPdf({ year, part, parts }: Season, trials: readonly About[], site: Site, words: Words): Pdf {
   const { ui } = words;
-  const sorted = [...trials].sort((a, b) => (a.trial.title < b.trial.title ? -1 : 1));
-  const title = words.say('print.digestTitle', { year });
+  const sorted = trials.toSorted(byTitle);
+  const title =
+    words.say('print.digestTitle', { year }) + (parts > 1 ? `, ${words.say('print.digestPart', { part, parts })}` : '');
   const days = trials.map(({ trial }) => trial.finished ?? trial.sown ?? '').sort();
   const authors = new Set(sorted.flatMap(({ trial }) => trial.authors.map(({ name }) => name)));
   const notices = site.notices.map((text): Block => ({ kind: 'text', style: 'label', text }));

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { readPublishable } from '../../../src/files/read-publishable.ts';
+import { bookletsOf } from '../../../src/print/digest/booklets-of.ts';
 import { digestPdf } from '../../../src/print/digest/digest-pdf.ts';
 import { seasonOf } from '../../../src/print/digest/season-of.ts';
 import { publishedAnalysis } from '../../../src/wording/published-analysis.ts';
@@ -15,7 +16,8 @@ const season = trials
     const address = `${site.base}/trials/${trial.id}/`;
     return { trial, analysis: publishedAnalysis(trial, words), site, words, address };
   });
-const booklet = digestPdf('2026', season, site, words);
+const WHOLE = { year: '2026', part: 1, parts: 1 };
+const booklet = digestPdf(WHOLE, season, site, words);
 const pdf = await readPdf(booklet.bytes);
 const pressed = (text: string) => plain(text).replaceAll(' ', '');
 
@@ -44,8 +46,32 @@ test('the publisher’s notices stand on the first page', () => {
 });
 
 test('the order of the trials given does not matter, to the byte', () => {
-  const again = digestPdf('2026', season.toReversed(), site, words);
+  const again = digestPdf(WHOLE, season.toReversed(), site, words);
   expect(Buffer.from(again.bytes).equals(booklet.bytes)).toBe(true);
+});
+
+test('a part of a season says which it is', async () => {
+  const { bytes } = digestPdf({ year: '2026', part: 2, parts: 3 }, season.slice(0, 1), site, words);
+  expect((await readPdf(bytes)).pages[0]).toContain('Seed trials sown in 2026, part 2 of 3');
+  expect(pdf.text).not.toContain('part 1 of 1');
+});
+
+test('a season of many trials is several booklets, each trial in one of them', () => {
+  const entries = Array.from({ length: 620 }, (_, number) => ({
+    trial: makeTrial({ id: `t-${number}`, title: `Trial ${number % 310}`, sown: number < 601 ? '2025-04-01' : null }),
+  }));
+  const newer = { trial: makeTrial({ id: 'newer', sown: '2026-01-01' }) };
+  const booklets = bookletsOf([...entries, newer]);
+  expect(booklets.map(({ name, part, parts, entries: { length } }) => [name, part, parts, length])).toEqual([
+    ['2026', 1, 1, 1],
+    ['2025', 1, 3, 200],
+    ['2025-2', 2, 3, 201],
+    ['2025-3', 3, 3, 200],
+  ]);
+  const ids = booklets.slice(1).flatMap(({ entries: part }) => part.map(({ trial }) => trial.id));
+  expect(ids.toSorted()).toEqual(entries.slice(0, 601).map(({ trial }) => trial.id).toSorted()); // prettier-ignore
+  expect(bookletsOf(entries.toReversed())[0]?.entries).toEqual(booklets[1]?.entries);
+  expect(bookletsOf([])).toEqual([]);
 });
 
 test('a trial belongs to the year in which it was sown, to none before', () => {

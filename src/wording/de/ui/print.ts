@@ -32,6 +32,7 @@ export const print = {
   'print.moreInReport': '{comparisons} mehr: siehe „{table}“ und den ganzen Bericht.',
   'print.moreFindings': '{comparisons} mehr: siehe „{table}“.',
   'print.digestTitle': 'Saatversuche, gesät {year}',
+  'print.digestPart': 'Teil {part} von {parts}',
   'print.digestIntro':
     '{trials}. Jeder Kasten sagt, was gefragt wurde, was sich zeigte und wie sicher das ist; die Adresse führt zum ganzen Bericht mit allen Zahlen.',
   'print.contents': 'In diesem Heft',

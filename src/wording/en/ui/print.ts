@@ -30,6 +30,7 @@ export const print = {
   'print.moreInReport': '{comparisons} more: see “{table}” and the full report.',
   'print.moreFindings': '{comparisons} more: see “{table}”.',
   'print.digestTitle': 'Seed trials sown in {year}',
+  'print.digestPart': 'part {part} of {parts}',
   'print.digestIntro':
     '{trials}. Each box says what was asked, what was found and how sure that is; the address leads to the full report with all numbers.',
   'print.contents': 'In this booklet',
