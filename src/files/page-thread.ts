@@ -1,11 +1,11 @@
 // What the threads of page-threads.ts run.
-import { move, transferableSymbol, valueSymbol } from 'piscina';
+import { move, transferableSymbol, valueSymbol, workerData } from 'piscina';
 import type { AstroIntegration, RouteData } from 'astro';
 
 type Pages = Parameters<NonNullable<AstroIntegration['hooks']['astro:build:setup']>>[0]['pages'];
 
-/** What was bundled. */
-export interface Bundle {
+/** What a thread is started with. */
+export interface PageThreadData {
   /** The file with which Astro's bundle of all pages begins. */
   readonly entry: string;
   /** Style sheets of each page, by Astro's name for it. */
@@ -26,43 +26,23 @@ export type SentPage =
 /** As much as is needed here of what the bundle of pages gives. */
 interface App {
   readonly manifest: { readonly routes: readonly { readonly routeData: RouteData }[] };
-  setInternals(internals: { readonly pagesByKeys: Bundle['pages'] }): void;
+  setInternals(internals: { readonly pagesByKeys: PageThreadData['pages'] }): void;
   setOptions(options: object): void;
   render(request: Request, options: { readonly routeData: RouteData }): Promise<Response>;
 }
 
-/** Packages that take long to load, and can be while the pages are bundled. */
-const packages = Promise.all([
-  import('vega'),
-  import('vega-lite'),
-  import('yaml'),
-  import('@resvg/resvg-js'),
-  import('@myriaddreamin/typst-ts-node-compiler'),
-]);
-const bundle = Promise.withResolvers<App>();
-bundle.promise.catch(() => {});
-
-/** Makes ready for pages; what goes wrong is told to whoever asks for one. */
-export function load({ entry, pages }: Bundle): void {
-  bundle.resolve(appOf(entry, pages));
-}
-
-async function appOf(entry: string, pages: Bundle['pages']): Promise<App> {
-  await packages;
-  const { app }: { app: App } = await import(entry);
-  app.setInternals({ pagesByKeys: pages });
-  const destination = { write: ({ message }: { message: string }) => void process.stderr.write(`${message}\n`) };
-  app.setOptions({ settings: { scripts: [] }, logger: { options: { destination } } });
-  return app;
-}
+const { entry, pages }: PageThreadData = workerData;
+const { app }: { app: App } = await import(entry);
+app.setInternals({ pagesByKeys: pages });
+const destination = { write: ({ message }: { message: string }) => void process.stderr.write(`${message}\n`) };
+app.setOptions({ settings: { scripts: [] }, logger: { options: { destination } } });
 
 /** The page or file of an address. */
 export default async function page({ url, route, component }: PageOrder): Promise<SentPage | ReturnType<typeof move>> {
+  const found = app.manifest.routes.find(
+    (one) => one.routeData.route === route && one.routeData.component === component,
+  );
   try {
-    const app = await bundle.promise;
-    const found = app.manifest.routes.find(
-      (one) => one.routeData.route === route && one.routeData.component === component,
-    );
     if (!found) throw new Error(`${component} is missing in what Astro bundled`);
     const response = await app.render(new Request(url), { routeData: found.routeData });
     const { status, headers } = response;

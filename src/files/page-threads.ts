@@ -7,7 +7,7 @@ import { Piscina } from 'piscina';
 import { contentFolder } from './content-folder.ts';
 import { sideBySide } from './side-by-side.ts';
 import { SITE_FOLDER } from './write-beside.ts';
-import type { Bundle, PageOrder, SentPage } from './page-thread.ts';
+import type { PageOrder, PageThreadData, SentPage } from './page-thread.ts';
 
 /** From so many trials on threads pay: each loads what makes the pages. */
 const MANY = 12;
@@ -40,7 +40,7 @@ export interface PagesMade {
  */
 export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   let base = '';
-  const bundle: { entry: string; pages: Bundle['pages'] } = { entry: '', pages: new Map() };
+  const data: { entry: string; pages: PageThreadData['pages'] } = { entry: '', pages: new Map() };
   const threadOf = new Map<string, Thread>();
   let threads: readonly Thread[] = [];
 
@@ -52,15 +52,14 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   }
   const noteEntry = (folder: string, files: readonly string[]): void => {
     const file = files.find((name) => name.startsWith('prerender-entry'));
-    if (file) bundle.entry = pathToFileURL(join(folder, file)).href;
+    if (file) data.entry = pathToFileURL(join(folder, file)).href;
   };
 
   /** Astro's own way of making pages, with threads beside. */
   const withThreads = (astro: AstroPrerenderer): AstroPrerenderer => ({
     ...astro,
     getStaticPaths: async () => {
-      const pages = new Map([...bundle.pages].map(([key, { styles }]) => [key, { styles }]));
-      for (const { pool } of threads) void pool.run({ ...bundle, pages } satisfies Bundle, { name: 'load' });
+      if (trialFolders() >= MANY) threads = startThreads(data); // they get ready meanwhile
       const paths = await astro.getStaticPaths();
       const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
       await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
@@ -98,12 +97,9 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
         process.env[SITE_FOLDER] = fileURLToPath(config.outDir);
       },
       'astro:build:setup': ({ pages }) => {
-        bundle.pages = pages; // the bundler enters the style sheets
+        data.pages = pages; // the bundler enters the style sheets
       },
-      'astro:build:start': ({ setPrerenderer }) => {
-        if (trialFolders() >= MANY) threads = startThreads(); // they get ready while the pages are bundled
-        setPrerenderer(withThreads);
-      },
+      'astro:build:start': ({ setPrerenderer }) => setPrerenderer(withThreads),
     },
   };
 }
@@ -154,10 +150,12 @@ const ONE_THREAD = {
   resourceLimits: { maxOldGenerationSizeMb: 1000 },
 } as const;
 
-function startThreads(): Thread[] {
+function startThreads({ entry, pages }: PageThreadData): Thread[] {
+  const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
+  const workerData: PageThreadData = { entry, pages: styles };
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
   return Array.from({ length: availableParallelism() }, () => ({
-    pool: new Piscina({ ...ONE_THREAD, filename }),
+    pool: new Piscina({ ...ONE_THREAD, filename, workerData }),
     open: 0,
   }));
 }
