@@ -12,6 +12,9 @@ import type { PageOrder, PageThreadData, SentPage } from './page-thread.ts';
 /** From so many trials on threads pay: each loads what makes the pages. */
 const MANY = 12;
 
+/** From so many on memory is what is short. */
+const VERY_MANY = 2000;
+
 /**
  * Routes of one trial that ask little of others: what they share is worked out once, in the thread that makes them all. Planning
  * takes half a second, during which nobody would be given work.
@@ -59,7 +62,8 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   const withThreads = (astro: AstroPrerenderer): AstroPrerenderer => ({
     ...astro,
     getStaticPaths: async () => {
-      if (trialFolders() >= MANY) threads = startThreads(data); // they get ready meanwhile
+      const trials = trialFolders();
+      if (trials >= MANY) threads = startThreads(data, trials >= VERY_MANY); // they get ready meanwhile
       const paths = await astro.getStaticPaths();
       const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
       await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
@@ -138,24 +142,24 @@ async function pageOf(thread: Thread, order: PageOrder): Promise<SentPage> {
   }
 }
 
-/**
- * Its next orders lie ready in it, so that it need not wait until this one finds time. A thread whose memory
- * has an end well above what the largest trials need clears up sooner than one without.
- */
+/** Its next orders lie ready in it, so that it need not wait until this one finds time. */
 const ONE_THREAD = {
   minThreads: 1,
   maxThreads: 1,
   concurrentTasksPerWorker: 3,
   atomics: 'disabled',
-  resourceLimits: { maxOldGenerationSizeMb: 1000 },
 } as const;
 
-function startThreads({ entry, pages }: PageThreadData): Thread[] {
+/** MB, well above what the largest trials need: a thread whose memory has an end clears up sooner, which takes it a twentieth longer. */
+const LITTLE = { resourceLimits: { maxOldGenerationSizeMb: 1000 } };
+
+function startThreads({ entry, pages }: PageThreadData, isThrifty: boolean): Thread[] {
+  const options = { ...ONE_THREAD, ...(isThrifty ? LITTLE : {}) };
   const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
   const workerData: PageThreadData = { entry, pages: styles };
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
   return Array.from({ length: availableParallelism() }, () => ({
-    pool: new Piscina({ ...ONE_THREAD, filename, workerData }),
+    pool: new Piscina({ ...options, filename, workerData }),
     open: 0,
   }));
 }
