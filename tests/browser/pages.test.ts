@@ -33,12 +33,25 @@ const tooWide = (page: Page) =>
       .concat(scrollWidth > clientWidth ? [`${scrollWidth - clientWidth} pixels`] : []);
   });
 
+/** Pictures that are pressed or stretched out of the shape that they name. */
+const outOfShape = (page: Page) =>
+  page.evaluate(() =>
+    [...document.images]
+      .filter((image) => image.checkVisibility() && image.getAttribute('height') !== null)
+      .filter((image) => {
+        const { width, height } = image.getBoundingClientRect();
+        return Math.abs((width * Number(image.getAttribute('height'))) / (height * Number(image.getAttribute('width'))) - 1) > 0.02; // prettier-ignore
+      })
+      .map(({ src }) => src),
+  );
+
 describe.each(site.pages)('/%s', (path) => {
   test('breaks no rule of its own policy, loads all that it names and fits every window', async () => {
     const { page, complaints } = await open(path);
     for (const width of [320, 360, 390, 768, 1280, 1920]) {
       await page.setViewportSize({ width, height: 800 }); // 320: a window of 1280 enlarged to 400 %
       expect(await tooWide(page), `${width} pixels`).toEqual([]);
+      expect(await outOfShape(page), `${width} pixels`).toEqual([]);
     }
     expect(complaints).toEqual([]);
     await page.close();
