@@ -1,7 +1,7 @@
 import { rmSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { build } from 'astro';
+import { beginReading } from '../files/begun-reading.ts';
 import { KEPT_IN } from '../files/kept/build-keeper.ts';
 import { makeFolder } from '../files/make-folder.ts';
 import { shownPath } from '../files/shown-path.ts';
@@ -38,6 +38,9 @@ export async function runBuild(args: readonly string[], terminal: Terminal): Pro
   // Before anything is worked out: Astro takes a disk that can only be read for a folder that is missing.
   await writing(folder, () => makeFolder(folder).then(() => withUnfinished(folder, async () => {}))); // prettier-ignore
   if (given.force) rmSync(resolve(KEPT_IN), { recursive: true, force: true });
+  process.env.NODE_ENV ||= 'production'; // as Astro would
+  beginReading();
+  const { build } = await import('astro');
   try {
     await build({ outDir: folder, ...(given.force ? { force: true } : {}) });
     return 0;

@@ -1,7 +1,7 @@
 import type { Loader, LoaderContext } from 'astro/loaders';
-import { contentFolder } from './content-folder.ts';
+import { begunReader } from './begun-reading.ts';
 import { hasProse } from './has-prose.ts';
-import { contentReader, type Analysed } from './content-reader.ts';
+import type { Analysed } from './content-reader.ts';
 
 /** The collections that are filled here: what `refreshContent` of Astro fills anew. */
 export const FROM_CONTENT = ['content-site', 'content-trials', 'content-questions', 'content-leftOut'];
@@ -20,7 +20,7 @@ export function contentLoaders(): {
   /** Ids of the trials that may be published and have an author's text: no other is compiled. */
   readonly published: () => Promise<readonly string[]>;
 } {
-  const reader = contentReader(contentFolder());
+  const reader = begunReader();
   let reading: Promise<Analysed> | undefined;
   let latest: Promise<Analysed> | undefined;
 
