@@ -15,9 +15,6 @@ const MANY = 12;
 /** From so many on memory is what is short. */
 const VERY_MANY = 2000;
 
-/** After so many trials a thread gives way to a new one. */
-const A_LIFE = 1200;
-
 /**
  * Routes of one trial that ask little of others: what they share is worked out once, in the thread that makes them all. Planning
  * takes half a second, during which nobody would be given work.
@@ -49,27 +46,12 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
   const data: { entry: string; pages: PageThreadData['pages'] } = { entry: '', pages: new Map() };
   const threadOf = new Map<string, Thread>();
   let threads: readonly Thread[] = [];
-  const ending: Promise<void>[] = [];
 
   /** The thread of a trial: the one that has least to do when the trial is first asked for. */
   function threadFor(trial: string): Thread | undefined {
-    const known = threadOf.get(trial);
-    if (known && threads.includes(known)) return known;
-    const [least] = threads.toSorted((a, b) => a.open - b.open);
-    const thread = least && least.trials >= A_LIFE ? renewed(least) : least;
-    if (thread) {
-      thread.trials += 1;
-      threadOf.set(trial, thread);
-    }
+    const thread = threadOf.get(trial) ?? threads.toSorted((a, b) => a.open - b.open)[0];
+    if (thread) threadOf.set(trial, thread);
     return thread;
-  }
-
-  /** What a thread has loaded, the text of each trial among it, is held as long as it lives. */
-  function renewed(old: Thread): Thread {
-    const fresh = startThread(data, true);
-    threads = threads.map((thread) => (thread === old ? fresh : thread));
-    ending.push(old.pool.close()); // when it has answered
-    return fresh;
   }
   const noteEntry = (folder: string, files: readonly string[]): void => {
     const file = files.find((name) => name.startsWith('prerender-entry'));
@@ -81,8 +63,7 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
     ...astro,
     getStaticPaths: async () => {
       const trials = trialFolders();
-      const start = () => startThread(data, trials >= VERY_MANY);
-      if (trials >= MANY) threads = Array.from({ length: availableParallelism() }, start); // they get ready meanwhile
+      if (trials >= MANY) threads = startThreads(data, trials >= VERY_MANY); // they get ready meanwhile
       const paths = await astro.getStaticPaths();
       const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
       await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
@@ -103,7 +84,7 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       return new Response(body, head);
     },
     teardown: async () => {
-      await Promise.all([...ending, ...threads.map(({ pool }) => pool.destroy())]);
+      await Promise.all(threads.map(({ pool }) => pool.destroy()));
       await astro.teardown?.();
     },
   });
@@ -150,8 +131,6 @@ interface Thread {
   readonly pool: Piscina;
   /** Orders that it has not answered. */
   open: number;
-  /** Of which it was asked. */
-  trials: number;
 }
 
 async function pageOf(thread: Thread, order: PageOrder): Promise<SentPage> {
@@ -174,10 +153,13 @@ const ONE_THREAD = {
 /** MB, well above what the largest trials need: a thread whose memory has an end clears up sooner, which takes it a twentieth longer. */
 const LITTLE = { resourceLimits: { maxOldGenerationSizeMb: 1000 } };
 
-function startThread({ entry, pages }: PageThreadData, isThrifty: boolean): Thread {
+function startThreads({ entry, pages }: PageThreadData, isThrifty: boolean): Thread[] {
+  const options = { ...ONE_THREAD, ...(isThrifty ? LITTLE : {}) };
   const styles = new Map([...pages].map(([key, page]) => [key, { styles: page.styles }]));
   const workerData: PageThreadData = { entry, pages: styles };
   const filename = pathToFileURL(resolve('src/files/page-thread.ts')).href;
-  const pool = new Piscina({ ...ONE_THREAD, ...(isThrifty ? LITTLE : {}), filename, workerData });
-  return { pool, open: 0, trials: 0 };
+  return Array.from({ length: availableParallelism() }, () => ({
+    pool: new Piscina({ ...options, filename, workerData }),
+    open: 0,
+  }));
 }
