@@ -12,7 +12,8 @@ import { currentSite } from './current-site.ts';
  * which it counts, and for its report the author's text and pictures. Whatever such a page newly takes from elsewhere
  * belongs here.
  *
- * @param address of the page
+ * @param address  of the page
+ * @param isReport the others show neither the author's text nor pictures
  * @throws {Error} where there is no such trial
  */
 export async function madeFrom(trial: string, address: string, isReport: boolean): Promise<string> {
