@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { unified } from '@astrojs/markdown-remark';
 import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
@@ -10,9 +9,6 @@ import { movedPages } from './src/files/moved-pages.ts';
 import { offlinePage } from './src/files/offline-page.ts';
 import { oldSite } from './src/files/old-site.ts';
 import { pageThreads } from './src/files/page-threads.ts';
-import { proseGuard } from './src/files/prose-guard.ts';
-import { proseHeadings } from './src/files/prose-headings.ts';
-import { prosePictures } from './src/files/prose-pictures.ts';
 import { renewedContent } from './src/files/renewed-content.ts';
 import { searchIndex } from './src/files/search-index.ts';
 
@@ -30,7 +26,6 @@ function publishedAt() {
 }
 
 const published = publishedAt();
-const base = (published.base ?? '').replace(/\/?$/, '/');
 const moved = movedPages();
 const search = searchIndex();
 
@@ -46,7 +41,7 @@ const pages = {
 export default defineConfig({
   ...published,
   integrations: [
-    mdx(),
+    mdx(), // shows what `compiledText` makes of authors' texts
     pageThreads(pages),
     sitemap({ filter: (page) => !moved.has(page) }),
     search.integration,
@@ -58,12 +53,7 @@ export default defineConfig({
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', concurrency: 24 }, // of several trials at once, for `pageThreads`
-  markdown: {
-    syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [proseGuard, proseHeadings, [prosePictures, { base }]], smartypants: false }),
-  },
-  // Astro marks a grower's text as it compiles it; the bundler need not remark on that.
-  vite: { build: { cssCodeSplit: false, rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: { build: { cssCodeSplit: false } },
   security: {
     csp: {
       directives: [

@@ -4,7 +4,6 @@ import { contentLoaders } from './files/loader.ts';
 import type { ReadTrial } from './files/content-reader.ts';
 import type { LeftOut } from './files/read-publishable.ts';
 import type { PooledQuestion } from './files/pooled-questions.ts';
-import { proseLoader } from './files/prose-loader.ts';
 import type { Site } from './trial/trial.ts';
 
 const loaders = contentLoaders();
@@ -18,5 +17,4 @@ export const collections = {
     schema: z.object({ entries: z.custom<readonly PooledQuestion[]>() }),
   }),
   leftOut: defineCollection({ loader: loaders.leftOut, schema: z.object({ entries: z.custom<readonly LeftOut[]>() }) }),
-  prose: defineCollection({ loader: proseLoader(loaders.published) }),
 };

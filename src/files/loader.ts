@@ -1,6 +1,5 @@
 import type { Loader, LoaderContext } from 'astro/loaders';
 import { begunReader } from './begun-reading.ts';
-import { hasProse } from './has-prose.ts';
 import type { Analysed } from './content-reader.ts';
 
 /** The collections that are filled here: what `refreshContent` of Astro fills anew. */
@@ -17,12 +16,9 @@ export function contentLoaders(): {
   readonly questions: Loader;
   /** Trials and repeats that errors kept from being published. */
   readonly leftOut: Loader;
-  /** Ids of the trials that may be published and have an author's text: no other is compiled. */
-  readonly published: () => Promise<readonly string[]>;
 } {
   const reader = begunReader();
   let reading: Promise<Analysed> | undefined;
-  let latest: Promise<Analysed> | undefined;
 
   /** One reading serves all loaders. */
   function readOnce(keep: boolean): Promise<Analysed> {
@@ -30,7 +26,7 @@ export function contentLoaders(): {
       reading = undefined;
       if (!keep) reader.stop();
     });
-    return (latest = reading);
+    return reading;
   }
 
   const loader = (name: keyof typeof fill): Loader => ({
@@ -48,7 +44,6 @@ export function contentLoaders(): {
     trials: loader('trials'),
     questions: loader('questions'),
     leftOut: loader('leftOut'),
-    published: async () => (await (latest ?? readOnce(false))).trials.map(({ id }) => id).filter(hasProse),
   };
 }
 

@@ -22,7 +22,7 @@ export const renewedContent = (): AstroIntegration => ({
       const code = resolve('src') + sep;
       const overlap = requestOverlap(server, STORE);
       let isCodeChanged = false;
-      let isTextDue = false; // an author's text came or went
+      let isTextChanged = false; // pages read an author's text themselves
       let mistake: string | null = null;
       let [isRunning, isDue] = [false, false];
 
@@ -40,17 +40,15 @@ export const renewedContent = (): AstroIntegration => ({
 
       async function renewOnce(): Promise<void> {
         const context = { isCodeChanged };
-        const loaders = isTextDue ? [...FROM_CONTENT, 'prose'] : FROM_CONTENT;
-        [isCodeChanged, isTextDue] = [false, false];
+        isCodeChanged = false;
         overlap.begin();
         try {
-          await refreshContent?.({ loaders, context });
+          await refreshContent?.({ loaders: FROM_CONTENT, context });
           if (overlap.end()) setTimeout(() => server.watcher.emit('change', STORE), ECHO);
-          const wasMistaken = mistake !== null;
-          mistake = null;
-          if (wasMistaken) server.ws.send({ type: 'full-reload', path: '*' }); // nothing may have changed in the end
+          // What the collections hold may be as it was.
+          if (mistake !== null || isTextChanged) server.ws.send({ type: 'full-reload', path: '*' });
+          [mistake, isTextChanged] = [null, false];
         } catch (error) {
-          isTextDue ||= loaders !== FROM_CONTENT;
           mistake = error instanceof Error ? error.message : String(error);
           logger.error(mistake);
           say();
@@ -63,10 +61,10 @@ export const renewedContent = (): AstroIntegration => ({
 
       server.ws.on('connection', say); // pages that are opened later, too
       server.watcher.add(contentFolder());
-      server.watcher.on('all', (event, changed) => {
+      server.watcher.on('all', (_, changed) => {
         if (changed.startsWith(code)) isCodeChanged = true;
         if (!changed.startsWith(content)) return;
-        if (event !== 'change' && /[/\\]report\.mdx?$/.test(changed)) isTextDue = true;
+        if (/[/\\]report\.mdx?$/.test(changed)) isTextChanged = true;
         void renew();
       });
     },

@@ -1,6 +1,5 @@
-import { extname } from 'node:path';
 import { getEntry } from 'astro:content';
-import { hasProse } from '../files/has-prose.ts';
+import { authorsText } from '../files/authors-text.ts';
 import { digestOf } from '../files/kept/digest-of.ts';
 import { picturesDigest } from '../files/pictures-digest.ts';
 import { allQuestions } from './all-questions.ts';
@@ -20,7 +19,6 @@ export async function madeFrom(trial: string, address: string, isReport: boolean
   const entry = await getEntry('trials', trial);
   if (!entry) throw new Error(`There is no trial "${trial}" of which ${address} could be made.`);
   const { site } = await currentSite();
-  const prose = isReport && hasProse(trial) ? await getEntry('prose', trial) : undefined;
   const questions = (await allQuestions()).map(({ data }) => data.pooled.trials);
   const answered = questions.filter((rows) => rows.some((row) => row.trial === trial && !row.elsewhere));
   return JSON.stringify([
@@ -28,7 +26,6 @@ export async function madeFrom(trial: string, address: string, isReport: boolean
     entry.data,
     digestOf(site),
     answered.map(digestOf),
-    prose && [extname(prose.filePath ?? ''), prose.body],
-    isReport && picturesDigest(trial),
+    isReport && [authorsText(trial), picturesDigest(trial)],
   ]);
 }

@@ -1,12 +1,10 @@
-import { createMarkdownProcessor } from '@astrojs/markdown-remark';
 import { expect, test } from 'vitest';
 import { proseHeadings } from '../../src/files/prose-headings.ts';
+import { proseHtml } from '../support/prose-html.ts';
 
 async function headings(text: string): Promise<string[]> {
-  const { render } = await createMarkdownProcessor({ remarkPlugins: [proseHeadings] });
-  return [...(await render(text)).code.matchAll(/<(h\d) id="([^"]*)">([^<]*)/g)].map(
-    ([, tag, id, title]) => `${tag} ${id} ${title}`,
-  );
+  const html = await proseHtml(text, proseHeadings);
+  return [...html.matchAll(/<(h\d) id="([^"]*)">([^<]*)/g)].map(([, tag, id, title]) => `${tag} ${id} ${title}`);
 }
 
 test.each([

@@ -1,12 +1,11 @@
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { createMarkdownProcessor } from '@astrojs/markdown-remark';
 import sharp from 'sharp';
 import { expect, onTestFinished, test } from 'vitest';
 import { prosePictures } from '../../src/files/prose-pictures.ts';
 import { publishedPhoto } from '../../src/files/published-photo.ts';
+import { proseHtml } from '../support/prose-html.ts';
 
 async function trialWith(pictures: Readonly<Record<string, readonly [width: number, height: number]>>) {
   const trial = join(mkdtempSync(join(tmpdir(), 'fairsown-prose-')), 'peas');
@@ -15,12 +14,7 @@ async function trialWith(pictures: Readonly<Record<string, readonly [width: numb
   for (const [name, [width, height]] of Object.entries(pictures)) {
     await sharp({ create: { width, height, channels: 3, background: '#765' } }).toFile(join(trial, 'photos', name));
   }
-  const render = async (text: string) => {
-    const { render: written } = await createMarkdownProcessor({
-      remarkPlugins: [[prosePictures, { base: '/garden/' }]],
-    });
-    return (await written(text, { fileURL: pathToFileURL(join(trial, 'report.md')) as never })).code;
-  };
+  const render = (text: string) => proseHtml(text, [prosePictures, { base: '/garden/' }], join(trial, 'report.md'));
   return { trial, render };
 }
 

@@ -8,14 +8,12 @@ import { renewedContent } from '../../src/files/renewed-content.ts';
 async function watched() {
   const ends: ((error?: Error) => void)[] = [];
   const contexts: unknown[] = [];
-  const filled: unknown[] = [];
   const [errors, sent]: [string[], unknown[]] = [[], []];
   let listener: (event: string, path: string) => void = () => {};
   let connect: () => void = () => {};
-  const refreshContent = ({ context, loaders }: { context?: unknown; loaders?: string[] }) =>
+  const refreshContent = ({ context }: { context?: unknown }) =>
     new Promise<void>((fulfil, reject) => {
       contexts.push(context);
-      filled.push(loaders?.at(-1));
       ends.push((error) => (error ? reject(error) : fulfil()));
     });
   await renewedContent().hooks['astro:server:setup']?.({
@@ -31,8 +29,7 @@ async function watched() {
     logger: { error: (message: string) => errors.push(message) },
   } as unknown as HookParameters<'astro:server:setup'>);
   const change = (...path: string[]) => listener('change', join(...path));
-  const add = (...path: string[]) => listener('add', join(...path));
-  return { ends, contexts, filled, add, errors, sent, change, connect: () => connect() };
+  return { ends, contexts, errors, sent, change, connect: () => connect() };
 }
 
 test('what changes while the folder is read is read once more, and no oftener', async () => {
@@ -81,14 +78,23 @@ test('a mistake is said in terminal and page; mended, the page is loaded anew', 
   expect(sent).toHaveLength(2);
 });
 
-test('a text that is added is compiled, after a mistake at the next reading', async () => {
-  const { ends, filled, add, change } = await watched();
-  add(contentFolder(), 'trials', 'leek', 'report.mdx');
-  ends[0]?.(new Error('report.mdx:1:1 wrong'));
-  await new Promise((done) => setImmediate(done));
+test('a text that changes has pages loaded anew, after a mistake at the next good reading', async () => {
+  const { ends, sent, change } = await watched();
+  const reload = { type: 'full-reload', path: '*' };
+  const finished = () => new Promise((done) => setImmediate(done));
   change(contentFolder(), 'trials', 'leek', 'report.mdx');
-  ends[1]?.();
-  await new Promise((done) => setImmediate(done));
-  change(contentFolder(), 'trials', 'leek', 'report.mdx');
-  expect(filled).toEqual(['prose', 'prose', 'content-leftOut']);
+  ends[0]?.();
+  await finished();
+  expect(sent.splice(0)).toEqual([reload]);
+  change(contentFolder(), 'trials', 'leek', 'report.md');
+  ends[1]?.(new Error('report.md:1:1 wrong'));
+  await finished();
+  expect(sent.splice(0)).toEqual([{ type: 'error', err: { message: 'report.md:1:1 wrong', stack: '' } }]);
+  change(contentFolder(), 'trials', 'leek', 'report.md');
+  ends[2]?.();
+  await finished();
+  change(contentFolder(), 'site.yaml');
+  ends[3]?.();
+  await finished();
+  expect(sent).toEqual([reload]);
 });
