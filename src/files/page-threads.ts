@@ -32,7 +32,7 @@ export interface MadePage {
 /** What is told of the HTML pages of a build. */
 export interface PagesMade {
   /** Paths of all that will be made, in this order, before the first is. */
-  planned(paths: readonly string[]): Promise<void>;
+  planned(paths: readonly string[]): void;
   /** One that is made; it counts as such when this is over. */
   made(page: MadePage): Promise<void>;
 }
@@ -66,7 +66,7 @@ export function pageThreads({ planned, made }: PagesMade): AstroIntegration {
       if (trials >= MANY) threads = startThreads(data, trials >= VERY_MANY); // they get ready meanwhile
       const paths = await astro.getStaticPaths();
       const items = sideBySide(paths, ({ pathname, route }) => (OF_ONE.test(route.route) ? trialIn(pathname) : null));
-      await planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
+      planned(items.flatMap(({ pathname, route }) => (route.type === 'page' ? [pathOf(pathname)] : [])));
       return items;
     },
     render: async (request, options) => {
@@ -151,7 +151,7 @@ const ONE_THREAD = {
 } as const;
 
 /** MB, well above what the largest trials need: a thread whose memory has an end clears up sooner, which takes it a twentieth longer. */
-const LITTLE = { resourceLimits: { maxOldGenerationSizeMb: 1000 } };
+const LITTLE = { resourceLimits: { maxOldGenerationSizeMb: 600 } };
 
 function startThreads({ entry, pages }: PageThreadData, isThrifty: boolean): Thread[] {
   const options = { ...ONE_THREAD, ...(isThrifty ? LITTLE : {}) };

@@ -1,5 +1,5 @@
 import { globSync } from 'node:fs';
-import { rm } from 'node:fs/promises';
+import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
@@ -9,6 +9,8 @@ import { close, createIndex, type PagefindIndex } from 'pagefind';
 const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
 /** What the search page loads; of the library's own forms and styles nothing is published. */
 const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
+/** Pages of one part of the index: while a part is written it takes a third of a megabyte of memory a page. */
+const IN_A_PART = 1250;
 /** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
 const CELL = /<(?=t[dh][\s>]|\/?tr>)/g;
 /**
@@ -31,7 +33,7 @@ const UNREAD = /<svg[\s>].*?<\/svg>|<details[\s>].*?<\/details>/gs;
 
 export interface SearchIndex {
   /** Pages to come, in the order in which they are entered. Said once, before the first of them. */
-  expect(paths: readonly string[]): Promise<void>;
+  expect(paths: readonly string[]): void;
   /**
    * A page as it was made, null where nobody should find it; over when it has been entered, which is when those before it
    * have come.
@@ -40,18 +42,30 @@ export interface SearchIndex {
    * @throws {Error} where it cannot be indexed
    */
   add(path: string, html: string | null): Promise<void>;
-  /** Writes the index at the end of a build. */
+  /** Writes what is left of the index at the end of a build. */
   readonly integration: AstroIntegration;
+}
+
+/** What is entered between two writings. */
+interface Part {
+  readonly index: Promise<PagefindIndex>;
+  readonly pages: Promise<void>[];
 }
 
 /**
  * An index of all pages but lists, made while the pages are, in small files under `/pagefind/`: a reader who searches loads those
- * that hold the words looked for. The same pages in the same order give the same bytes.
+ * that hold the words looked for. Very many pages are several parts, `/pagefind/2/` and so on, which `parts.json` lists; each is
+ * written as soon as it is full. The same pages in the same order give the same bytes.
+ *
+ * @param inAPart pages of each part but the last
  */
-export function searchIndex(): SearchIndex {
-  let index: PagefindIndex;
+export function searchIndex(inAPart = IN_A_PART): SearchIndex {
+  let folder = '';
+  let part: Part | undefined;
   let order: readonly string[] = [];
   let entered = 0;
+  const written: string[] = [];
+  let writing = Promise.resolve();
   const come = new Map<string, { readonly html: string | null; readonly over: PromiseWithResolvers<void> }>();
 
   /** Hands on what has come, up to the first page that has not; several are on their way at once, in their order. */
@@ -61,13 +75,34 @@ export function searchIndex(): SearchIndex {
       come.delete(path);
       entered += 1;
       const { resolve, reject } = page.over;
-      if (page.html === null) resolve();
-      else enterPage(index, path, page.html).then(resolve, reject);
+      enterPage(path, page.html).then(resolve, reject);
     }
   }
+  async function enterPage(path: string, html: string | null): Promise<void> {
+    const page = html === null ? null : added(path, html);
+    await (entered % inAPart === 0 ? writePart() : page);
+  }
+  function added(path: string, html: string): Promise<void> {
+    part ??= { index: newIndex(), pages: [] };
+    const page = part.index.then((index) => addPage(index, path, html));
+    part.pages.push(page);
+    return page;
+  }
+  /** One after the other: the first clears away what the last build wrote. */
+  function writePart(): Promise<void> {
+    const full = part;
+    part = undefined;
+    if (!full) return writing;
+    writing = writing.then(async () => {
+      const name = written.length === 0 ? '' : `${written.length + 1}/`;
+      written.push(name);
+      await Promise.all(full.pages);
+      await writeIndex(await full.index, join(folder, name));
+    });
+    return writing;
+  }
   return {
-    expect: async (paths) => {
-      index = await newIndex();
+    expect: (paths) => {
       order = paths.filter((path) => !LISTS.test(path));
     },
     add: async (path, html) => {
@@ -79,7 +114,16 @@ export function searchIndex(): SearchIndex {
     },
     integration: {
       name: 'search-index',
-      hooks: { 'astro:build:done': ({ dir }) => writeIndex(index, fileURLToPath(new URL('pagefind', dir))) },
+      hooks: {
+        'astro:config:done': ({ config }) => {
+          folder = fileURLToPath(new URL('pagefind/', config.outDir));
+        },
+        'astro:build:done': async () => {
+          await writePart();
+          await close();
+          await writeFile(join(folder, 'parts.json'), JSON.stringify(written.slice(1)));
+        },
+      },
     },
   };
 }
@@ -90,7 +134,7 @@ async function newIndex(): Promise<PagefindIndex> {
   return index;
 }
 
-async function enterPage(index: PagefindIndex, path: string, html: string): Promise<void> {
+async function addPage(index: PagefindIndex, path: string, html: string): Promise<void> {
   const read = html.replace(UNREAD, (part) => (part.startsWith('<svg') || part.includes('<table') ? '' : part));
   const { errors } = await index.addHTMLFile({ url: `/${path}`, content: read.replace(CELL, ' <') });
   if (errors.length > 0) throw new Error(`${path} cannot be indexed: ${errors.join('; ')}`);
@@ -100,7 +144,7 @@ async function writeIndex(index: PagefindIndex, folder: string): Promise<void> {
   await rm(folder, { recursive: true, force: true }); // files of the last build would be left as they are
   const { errors } = await index.writeFiles({ outputPath: folder });
   if (errors.length > 0) throw new Error(`The search index cannot be written: ${errors.join('; ')}`);
-  await close();
+  await index.deleteIndex();
   const unused = globSync('*', { cwd: folder }).filter((file) => /\.\w+$/.test(file) && !USED.test(file));
   await Promise.all(unused.map((file) => rm(join(folder, file))));
 }

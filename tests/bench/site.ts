@@ -1,13 +1,13 @@
 /**
  * How long a build takes, and how much memory: invented trials against bare Astro sites of as many pages of about as much
- * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times]`: 100 trials once where nothing is said;
- * medians of several times.
+ * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times] [cold]`: 100 trials once where nothing is said;
+ * medians of several times; with `cold` nothing but ours with nothing kept, as for ten thousand trials.
  *
  * Ours is built with nothing kept (cold), with only printed files, pictures, data folders and kits kept (pages cold), again as
  * it is (warm), and with one trial changed. Bare is built twice over: of MDX pages with the same integrations, search included, which is what a site
  * of as many write-ups would be, and of one page that is filled from a list.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import {
   appendFileSync,
   globSync,
@@ -15,18 +15,26 @@ import {
   mkdtempSync,
   readFileSync,
   rmSync,
+  statfsSync,
   statSync,
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { KEPT_IN } from '../../src/files/kept/build-keeper.ts';
 import { generateSite } from './generate-site.ts';
+import { memoryOfGroup } from './memory-of-group.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'fairsown-bench-'));
-const [trials = 100, times = 1] = process.argv.slice(2).map(Number);
+const content = join(folder, 'content');
+const [trials = 100, times = 1] = process.argv.slice(2, 4).map(Number);
+const isColdOnly = process.argv[4] === 'cold';
+
+/** Bytes on the disk that ten thousand trials, their site and what is kept of them need, a few times over. */
+const NEEDED = 20e9 * (trials / 10_000);
 
 /** What is kept of readings, analyses and pages; the rest is printed files, pictures and what is zipped. */
 const MADE_BY_PAGES = ['reading', 'trial', 'report', 'recheck', 'common-cases'];
@@ -36,7 +44,7 @@ const SEARCHED = 170;
 
 interface Build {
   readonly seconds: number;
-  /** Peak resident memory of the largest process, MB. */
+  /** Most memory of all its processes together at one time, MB; looked at ten times a second. */
   readonly peak: number;
   readonly pages: number;
   /** kB a page, mean of the pages that stand for trials. */
@@ -44,62 +52,78 @@ interface Build {
 }
 
 try {
-  const content = join(folder, 'content');
-  const ours = () =>
-    build(root, [...buildCommand(), '--outDir', join(folder, 'dist')], 'trials/trial-*/index.html', {
-      FAIRSOWN_CONTENT: content,
-    });
-  const runs = Array.from({ length: times }, (_, run) => {
-    rmSync(content, { recursive: true, force: true });
-    generateSite(content, trials);
-    rmSync(join(root, KEPT_IN), { recursive: true, force: true });
-    const cold = print('cold', ours());
+  const { bavail, bsize } = statfsSync(folder);
+  if (bavail * bsize < NEEDED)
+    throw new Error(`${folder} has ${(bavail * bsize) / 1e9} GB free; ${trials} trials need ${NEEDED / 1e9}`);
+  await (isColdOnly ? cold() : all());
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+/** Ours, of the content as it is. */
+function ours(): Promise<Build> {
+  const command = [...buildCommand(), '--outDir', join(folder, 'dist')];
+  return build(root, command, 'trials/trial-*/index.html', { FAIRSOWN_CONTENT: content });
+}
+
+async function cold(): Promise<Build> {
+  rmSync(content, { recursive: true, force: true });
+  generateSite(content, trials);
+  rmSync(join(root, KEPT_IN), { recursive: true, force: true });
+  return print('cold', await ours());
+}
+
+async function all(): Promise<void> {
+  const runs: Readonly<Record<'cold' | 'pages' | 'warm' | 'changed' | 'mdx' | 'list', Build>>[] = [];
+  for (let run = 0; run < times; run++) {
+    const made = await cold();
     for (const kind of MADE_BY_PAGES) rmSync(join(root, KEPT_IN, kind), { recursive: true, force: true });
-    const pages = print('pages cold', ours());
-    const warm = print('warm', ours());
+    const pages = print('pages cold', await ours());
+    const warm = print('warm', await ours());
     appendFileSync(join(content, 'trials', 'trial-001', 'trial.yaml'), `summary: changed ${run}\n`);
-    const changed = print('one changed', ours());
-    const mdx = print('bare MDX', bare('mdx', cold.html));
-    const list = print('bare list', bare('list', cold.html));
-    return { cold, pages, warm, changed, mdx, list };
-  });
+    const changed = print('one changed', await ours());
+    const mdx = print('bare MDX', await bare('mdx', made.html));
+    const list = print('bare list', await bare('list', made.html));
+    runs.push({ cold: made, pages, warm, changed, mdx, list });
+  }
   const median = (of: keyof (typeof runs)[number]) =>
     runs.map((run) => run[of].seconds).toSorted((a, b) => a - b)[Math.floor(runs.length / 2)] ?? NaN;
   for (const which of ['cold', 'pages', 'warm', 'changed'] as const) {
     const ratio = (to: 'mdx' | 'list') => (median(which) / median(to)).toFixed(1);
     console.log(`${which.padEnd(12)} ${ratio('mdx')} × bare MDX, ${ratio('list')} × bare list`);
   }
-} finally {
-  rmSync(folder, { recursive: true, force: true });
 }
 
-function build(
+async function build(
   cwd: string,
   command: readonly string[],
   pages: string,
   env: Readonly<Record<string, string>> = {},
-): Build {
-  const peaks = join(folder, 'peaks');
-  rmSync(peaks, { force: true });
-  const note = `import{appendFileSync}from'node:fs';process.on('exit',()=>appendFileSync(${JSON.stringify(peaks)},process.resourceUsage().maxRSS+'\\n'))`;
-  const start = performance.now();
+): Promise<Build> {
   const outDir = command.at(-1) ?? '';
-  const { status, stdout, stderr } = spawnSync(process.execPath, command, {
+  const start = performance.now();
+  const child = spawn(process.execPath, command, {
     cwd,
-    encoding: 'utf8',
-    env: {
-      ...process.env,
-      ...env,
-      ASTRO_TELEMETRY_DISABLED: '1',
-      NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(note)}`,
-    },
-    maxBuffer: 2 ** 28,
+    env: { ...process.env, ...env, ASTRO_TELEMETRY_DISABLED: '1' },
+    detached: true, // a group of its own
+    stdio: ['ignore', 'pipe', 'pipe'],
   });
-  const seconds = (performance.now() - start) / 1000;
-  if (status !== 0) throw new Error(`astro build failed:\n${stdout}${stderr}`);
+  const said: Buffer[] = [];
+  for (const stream of [child.stdout, child.stderr]) stream.on('data', (part: Buffer) => said.push(part));
+  const over = Promise.withResolvers<number | null>();
+  let seconds = NaN;
+  child.once('error', over.reject).once('close', (code) => {
+    seconds = (performance.now() - start) / 1000;
+    over.resolve(code);
+  });
+  let peak = 0;
+  while (child.exitCode === null && child.signalCode === null) {
+    peak = Math.max(peak, memoryOfGroup(child.pid ?? 0));
+    await setTimeout(100);
+  }
+  if ((await over.promise) !== 0) throw new Error(`astro build failed:\n${Buffer.concat(said).toString()}`);
   const files = globSync(pages, { cwd: outDir });
   const bytes = files.reduce((sum, file) => sum + statSync(join(outDir, file)).size, 0);
-  const peak = Math.max(...readFileSync(peaks, 'utf8').trim().split('\n').map(Number)) / 1024;
   return { seconds, peak, pages: files.length, html: bytes / files.length / 1000 };
 }
 
@@ -110,7 +134,7 @@ function buildCommand(): string[] {
 }
 
 /** An Astro project that does nothing but write pages of a given size. */
-function bare(kind: 'mdx' | 'list', kilobytes: number): Build {
+function bare(kind: 'mdx' | 'list', kilobytes: number): Promise<Build> {
   const path = join(folder, kind);
   rmSync(path, { recursive: true, force: true });
   const pages = join(path, 'src', 'pages', 'pages');

@@ -1,8 +1,11 @@
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { HookParameters } from 'astro';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, onTestFinished, test } from 'vitest';
+import { searchIndex } from '../../src/files/search-index.ts';
 import { startBrowser } from '../support/browser.ts';
 import { serve } from '../support/build-site.ts';
 
@@ -56,6 +59,40 @@ test('without a script the lists remain and no form is shown', async () => {
   expect(await page.locator('#search').isVisible()).toBe(false);
   expect(await page.getByText('Search needs JavaScript').isVisible()).toBe(true);
   expect(await page.locator(`main a[href="${site.base}trials/"]`).count()).toBe(1);
+});
+
+/** An index of the same pages in parts of so many. */
+async function writeInParts(folder: string, inAPart: number): Promise<void> {
+  const index = searchIndex(inAPart);
+  const { hooks } = index.integration;
+  const outDir = pathToFileURL(`${folder}/`);
+  await hooks['astro:config:done']?.({ config: { outDir } } as HookParameters<'astro:config:done'>);
+  const files = globSync('**/index.html', { cwd: site.folder }).toSorted();
+  const paths = files.map((file) => file.replace(/index\.html$/, ''));
+  index.expect(paths);
+  await Promise.all(files.map((file, at) => index.add(paths[at] ?? '', readFileSync(join(site.folder, file), 'utf8'))));
+  await hooks['astro:build:done']?.({} as HookParameters<'astro:build:done'>);
+}
+
+test('an index in parts is searched as one', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'fairsown-search-'));
+  cpSync(site.folder, folder, { recursive: true, filter: (path) => !path.includes('/pagefind') });
+  await writeInParts(folder, 10);
+  expect(JSON.parse(readFileSync(join(folder, 'pagefind', 'parts.json'), 'utf8')).length).toBeGreaterThan(1);
+  const { port, close } = await serve(folder, site.base);
+  onTestFinished(async () => {
+    await close();
+    rmSync(folder, { recursive: true });
+  });
+  const found = async (address: string) => {
+    const { page, complaints } = await open(`${address}search/?q=parsley`);
+    await page.locator('#search-results li').first().waitFor();
+    expect(complaints).toEqual([]);
+    return (await links(page)).toSorted();
+  };
+  const whole = await found(site.address);
+  expect(whole.length).toBeGreaterThan(2);
+  expect(await found(`http://localhost:${port}${site.base}`)).toEqual(whole);
 });
 
 test('below a base path it finds its index and leads to pages below that path', async () => {

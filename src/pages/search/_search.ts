@@ -1,6 +1,8 @@
 /** What this page uses of the search library (Pagefind, built into `/pagefind/`). */
 interface Library {
   init(): Promise<void>;
+  /** Has what is found in another index be found with the rest. */
+  mergeIndex(address: string): Promise<void>;
   search(words: string): Promise<{ results: readonly { data(): Promise<Found> }[] }>;
 }
 interface Found {
@@ -59,8 +61,11 @@ export function search(page: Document): void {
 }
 
 async function load(address: string): Promise<Library> {
-  const library: Library = await import(/* @vite-ignore */ new URL(address, location.href).href);
+  const { href } = new URL(address, location.href);
+  const parts: readonly string[] = await (await fetch(new URL('parts.json', href))).json();
+  const library: Library = await import(/* @vite-ignore */ href);
   await library.init();
+  await Promise.all(parts.map((part) => library.mergeIndex(new URL(part, href).pathname)));
   return library;
 }
 
