@@ -1,4 +1,5 @@
 import type { Analysis } from '../../analysis/analysis.ts';
+import { FileProblems, WHOLE_FILE } from '../../trial/file-problems.ts';
 import type { Problem } from '../../trial/problem.ts';
 import { decodeText } from '../../trial/text/decode-text.ts';
 import type { Trial } from '../../trial/trial.ts';
@@ -31,5 +32,18 @@ export function checkTexts(
     const bytes = files.get(name);
     return bytes ? checkProse(bytes, `${folder}/${name}`, words, data) : [];
   });
-  return [...own, ...prose];
+  return [...own, ...prose, ...textsTwice(files, folder)];
+}
+
+/** A page shows one text: the other would be lost without a word. */
+function textsTwice(files: ReadonlyMap<string, Uint8Array>, folder: string): readonly Problem[] {
+  const report = new FileProblems(`${folder}/report.md`);
+  if (files.has('report.md') && files.has('report.mdx')) {
+    report.error(WHOLE_FILE, {
+      rule: 'prose-twice',
+      message: 'there is a report.mdx as well, and a report shows one text',
+      remedy: 'Put all your words into one of the two and delete the other.',
+    });
+  }
+  return report.problems;
 }

@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { analyse } from '../../../src/analysis/analyse.ts';
+import { checkTexts } from '../../../src/files/prose/check-texts.ts';
+import { problemText } from '../../../src/trial/problem-text.ts';
 import { proseSaid } from './prose-said.ts';
 
 /* Reports with one mistake each, and exactly what their author is told. */
@@ -117,4 +120,17 @@ test('a demonstration report uses every component', () => {
   expect([...used].toSorted()).toEqual(
     ['InShort', 'Result', 'Chart', 'Table', 'Num', 'Claim', 'Photos', 'Methods', 'Caveats'].toSorted(),
   );
+});
+
+test('two texts for one report', () => {
+  const files = new Map(['report.md', 'report.mdx'].map((name) => [name, new TextEncoder().encode('Words.')]));
+  const said = (given: typeof files) => checkTexts(given, 'trials/leek', null, 'en', analyse).map(problemText);
+  expect(said(files)).toMatchInlineSnapshot(`
+    [
+      "trials/leek/report.md: there is a report.mdx as well, and a report shows one text
+      error: Put all your words into one of the two and delete the other.",
+    ]
+  `);
+  files.delete('report.md');
+  expect(said(files)).toEqual([]);
 });
