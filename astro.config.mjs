@@ -53,7 +53,7 @@ export default defineConfig({
   trailingSlash: 'ignore', // raw files have none
   devToolbar: { enabled: false },
   build: { inlineStylesheets: 'never', concurrency: 24 }, // of several trials at once, for `pageThreads`
-  markdown: { syntaxHighlight: false }, // would need styles that the content security policy below forbids
+  markdown: { syntaxHighlight: false }, // Astro compiles no text here, but warns that its highlighting breaks the policy below
   vite: { build: { cssCodeSplit: false } },
   security: {
     csp: {

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { decodeText } from '../trial/text/decode-text.ts';
 import { trialFolder } from './trial-folder.ts';
@@ -13,12 +13,13 @@ export interface AuthorsText {
 /**
  * The author's own words on a trial.
  *
- * @returns null where there are none, and where `check` refuses the letters that they are written in
+ * @returns null where there are none: no file of this very name, or one in letters that `check` refuses
  */
 export function authorsText(trial: string): AuthorsText | null {
   const folder = trialFolder(trial);
-  const file = (['report.mdx', 'report.md'] as const).find((name) => existsSync(join(folder, name)));
-  if (file === undefined) return null;
+  const names = readdirSync(folder); // a disk may take Report.mdx for report.mdx, which nothing has checked
+  const file = (['report.mdx', 'report.md'] as const).find((name) => names.includes(name));
+  if (file === undefined || !statSync(join(folder, file)).isFile()) return null;
   const decoded = decodeText(readFileSync(join(folder, file)));
   return 'text' in decoded ? { trial, file, text: decoded.text } : null;
 }

@@ -10,8 +10,8 @@ import { trialFolder } from './trial-folder.ts';
 export type ShownText = (props: { readonly components: Readonly<Record<string, unknown>> }) => unknown;
 
 /**
- * An author's text, compiled by the page that shows it: a site of ten thousand texts need hold none that is shown already, and
- * a page that is kept needs none.
+ * An author's text, compiled when its page is made: no text stays in memory once it is shown, and a page that is kept from the
+ * last build compiles none.
  *
  * @param base path of the site, with a slash at its end
  * @throws {DataError} where the text holds code

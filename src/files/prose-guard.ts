@@ -1,12 +1,10 @@
 import { relative } from 'node:path';
 import { DataError } from '../trial/data-error.ts';
-import { isComment } from './prose/is-comment.ts';
-import { walk, type ProseNode } from './prose-node.ts';
+import type { ProseNode } from './prose-node.ts';
 import { proseProblems } from './prose-problems.ts';
 
 /**
- * Remark plugin: stops the build where an author's text holds code, and takes out comments, which nobody
- * reads.
+ * Remark plugin: stops the build where an author's text holds code.
  *
  * @throws {DataError} listing everything that was found, with line and column
  */
@@ -15,8 +13,5 @@ export function proseGuard() {
     const problems = proseProblems(tree, path ? relative(process.cwd(), path).replaceAll('\\', '/') : 'report.mdx');
     const [first] = problems;
     if (first) throw Object.assign(new DataError(problems), { line: first.line, column: first.column });
-    for (const node of walk(tree)) {
-      if (node.children) node.children = node.children.filter((child) => !isComment(child));
-    }
   };
 }

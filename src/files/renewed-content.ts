@@ -12,7 +12,8 @@ const ECHO = 1100;
 
 /**
  * While `astro dev` runs: what is saved in the content folder is read at once and shown in the pages that are open. A mistake
- * is said in the terminal and over the page, in the words of `check`; the pages keep the last good data.
+ * is said in the terminal and over the page, in the words of `check`; the pages keep the last good data, and show an author's text
+ * as it is.
  */
 export const renewedContent = (): AstroIntegration => ({
   name: 'renewed-content',

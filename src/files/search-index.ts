@@ -9,6 +9,8 @@ import { close, createIndex, type PagefindIndex } from 'pagefind';
 const LISTS = /^(?:trials\/(?:by\/.*|[^/]+\/recheck\/)?|search\/|404\/)?$/;
 /** What the search page loads; of the library's own forms and styles nothing is published. */
 const USED = /^(?:pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|wasm\..+|.+\.pf_(?:meta|index|fragment))$/;
+/** The same, of parts but the first. */
+const USED_OF_OTHERS = /^(?:pagefind-entry\.json|.+\.pf_meta)$/;
 /** Pages of one part of the index: while a part is written it takes a third of a megabyte of memory a page. */
 const IN_A_PART = 1250;
 /** Cells of a table, whose ends are left out: for the index a blank keeps their words apart. */
@@ -80,7 +82,7 @@ export function searchIndex(inAPart = IN_A_PART): SearchIndex {
   }
   async function enterPage(path: string, html: string | null): Promise<void> {
     const page = html === null ? null : added(path, html);
-    await (entered % inAPart === 0 ? writePart() : page);
+    await Promise.all([page, entered % inAPart === 0 ? writePart() : null]);
   }
   function added(path: string, html: string): Promise<void> {
     part ??= { index: newIndex(), pages: [] };
@@ -97,7 +99,8 @@ export function searchIndex(inAPart = IN_A_PART): SearchIndex {
       const name = written.length === 0 ? '' : `${written.length + 1}/`;
       written.push(name);
       await Promise.all(full.pages);
-      await writeIndex(await full.index, join(folder, name));
+      await writeIndex(await full.index, join(folder, name), name === '' ? USED : USED_OF_OTHERS);
+      await writeFile(join(folder, 'parts.json'), JSON.stringify(written.slice(1)));
     });
     return writing;
   }
@@ -121,7 +124,6 @@ export function searchIndex(inAPart = IN_A_PART): SearchIndex {
         'astro:build:done': async () => {
           await writePart();
           await close();
-          await writeFile(join(folder, 'parts.json'), JSON.stringify(written.slice(1)));
         },
       },
     },
@@ -140,11 +142,11 @@ async function addPage(index: PagefindIndex, path: string, html: string): Promis
   if (errors.length > 0) throw new Error(`${path} cannot be indexed: ${errors.join('; ')}`);
 }
 
-async function writeIndex(index: PagefindIndex, folder: string): Promise<void> {
+async function writeIndex(index: PagefindIndex, folder: string, used: RegExp): Promise<void> {
   await rm(folder, { recursive: true, force: true }); // files of the last build would be left as they are
   const { errors } = await index.writeFiles({ outputPath: folder });
   if (errors.length > 0) throw new Error(`The search index cannot be written: ${errors.join('; ')}`);
   await index.deleteIndex();
-  const unused = globSync('*', { cwd: folder }).filter((file) => /\.\w+$/.test(file) && !USED.test(file));
+  const unused = globSync('*', { cwd: folder }).filter((file) => /\.\w+$/.test(file) && !used.test(file));
   await Promise.all(unused.map((file) => rm(join(folder, file))));
 }

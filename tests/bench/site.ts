@@ -1,7 +1,7 @@
 /**
  * How long a build takes, and how much memory: invented trials against bare Astro sites of as many pages of about as much
  * HTML, one after the other in the same run. `node tests/bench/site.ts [trials] [times] [cold]`: 100 trials once where nothing is said;
- * medians of several times; with `cold` nothing but ours with nothing kept, as for ten thousand trials.
+ * medians of several times; with `cold` only ours with nothing kept, once: how ten thousand trials are measured. Linux only.
  *
  * Ours is built with nothing kept (cold), with only printed files, pictures, data folders and kits kept (pages cold), again as
  * it is (warm), and with one trial changed. Bare is built twice over: of MDX pages with the same integrations, search included, which is what a site
@@ -25,15 +25,16 @@ import { join } from 'node:path';
 import { setTimeout } from 'node:timers/promises';
 import { KEPT_IN } from '../../src/files/kept/build-keeper.ts';
 import { generateSite } from './generate-site.ts';
-import { memoryOfGroup } from './memory-of-group.ts';
+import { memoryOf } from './memory-of.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 const folder = mkdtempSync(join(tmpdir(), 'fairsown-bench-'));
 const content = join(folder, 'content');
-const [trials = 100, times = 1] = process.argv.slice(2, 4).map(Number);
-const isColdOnly = process.argv[4] === 'cold';
+const asked = process.argv.slice(2);
+const isColdOnly = asked.includes('cold');
+const [trials = 100, times = 1] = asked.filter((word) => word !== 'cold').map(Number);
 
-/** Bytes on the disk that ten thousand trials, their site and what is kept of them need, a few times over. */
+/** Bytes on the disk for the trials, their site and what is kept of them, a few times over. */
 const NEEDED = 20e9 * (trials / 10_000);
 
 /** What is kept of readings, analyses and pages; the rest is printed files, pictures and what is zipped. */
@@ -54,7 +55,7 @@ interface Build {
 try {
   const { bavail, bsize } = statfsSync(folder);
   if (bavail * bsize < NEEDED)
-    throw new Error(`${folder} has ${(bavail * bsize) / 1e9} GB free; ${trials} trials need ${NEEDED / 1e9}`);
+    throw new Error(`${folder} has ${(bavail * bsize) / 1e9} GB free; ${trials} trials need ${NEEDED / 1e9} GB`);
   await (isColdOnly ? cold() : all());
 } finally {
   rmSync(folder, { recursive: true, force: true });
@@ -105,7 +106,6 @@ async function build(
   const child = spawn(process.execPath, command, {
     cwd,
     env: { ...process.env, ...env, ASTRO_TELEMETRY_DISABLED: '1' },
-    detached: true, // a group of its own
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   const said: Buffer[] = [];
@@ -118,7 +118,7 @@ async function build(
   });
   let peak = 0;
   while (child.exitCode === null && child.signalCode === null) {
-    peak = Math.max(peak, memoryOfGroup(child.pid ?? 0));
+    peak = Math.max(peak, memoryOf(child.pid ?? 0));
     await setTimeout(100);
   }
   if ((await over.promise) !== 0) throw new Error(`astro build failed:\n${Buffer.concat(said).toString()}`);

@@ -93,6 +93,15 @@ test('an index in parts is searched as one', async () => {
   const whole = await found(site.address);
   expect(whole.length).toBeGreaterThan(2);
   expect(await found(`http://localhost:${port}${site.base}`)).toEqual(whole);
+
+  // What cannot be loaded is said, and a later search tries again.
+  const { page } = await open(site.address);
+  await page.route('**/pagefind-entry.json*', (route) => route.abort());
+  await page.goto(`http://localhost:${port}${site.base}search/?q=parsley`);
+  await page.getByText('could not be loaded').waitFor();
+  await page.unroute('**/pagefind-entry.json*');
+  await page.getByRole('searchbox').press('Enter');
+  await page.locator('#search-results li').first().waitFor();
 });
 
 test('below a base path it finds its index and leads to pages below that path', async () => {

@@ -31,7 +31,8 @@ async function shown(trial: string): Promise<string> {
 test('a text is read in the letters that it was saved in', () => {
   write('leek', 'report.md', Buffer.from('Es war kühl.', 'latin1'));
   write('peas', 'report.mdx', '\uFEFFEs war kühl.');
-  mkdirSync(join(content, 'trials', 'none'), { recursive: true });
+  mkdirSync(join(content, 'trials', 'none', 'report.md'), { recursive: true }); // a folder of that name
+  write('none', 'Report.mdx', 'On some disks the name is the same.');
   expect(authorsText('leek')).toEqual({ trial: 'leek', file: 'report.md', text: 'Es war kühl.' });
   expect(authorsText('peas')).toEqual({ trial: 'peas', file: 'report.mdx', text: 'Es war kühl.' });
   expect(authorsText('none')).toBeNull();

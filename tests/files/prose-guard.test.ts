@@ -66,5 +66,5 @@ test('names every place at once, as the author knows it', async () => {
 
 test('refuses raw HTML in report.md, but not a comment', async () => {
   await expect(proseHtml('Text <b onclick="x()">bold</b>', proseGuard)).rejects.toThrow('found raw HTML: "<b onclick');
-  expect(await proseHtml('Text <!-- a note to myself -->', proseGuard)).toBe('<p>Text </p>');
+  expect(await proseHtml('Text <!-- a note to myself -->', proseGuard)).not.toContain('note');
 });

@@ -44,6 +44,8 @@ test('very many pages are several parts, the same whichever page is made first; 
     'pagefind/fragment/',
   ]);
   expect(planned).toContainEqual(['pagefind/parts.json', '["2/","3/"]']);
+  const scripts = planned.map(([file]) => file).filter((file) => /\.js$|wasm/.test(file));
+  expect(scripts.filter((file) => /\d\//.test(file))).toEqual([]); // those of the first part serve all
 });
 
 test('lists, and trials worked out again, are not waited for', async () => {

@@ -1,7 +1,8 @@
 /** What this page uses of the search library (Pagefind, built into `/pagefind/`). */
 interface Library {
   init(): Promise<void>;
-  /** Has what is found in another index be found with the rest. */
+  filters(): Promise<unknown>;
+  /** Searches another index along with this one. */
   mergeIndex(address: string): Promise<void>;
   search(words: string): Promise<{ results: readonly { data(): Promise<Found> }[] }>;
 }
@@ -60,11 +61,15 @@ export function search(page: Document): void {
   if (asked !== '') void run(asked);
 }
 
+/** @throws where something of it cannot be loaded; the next call tries again */
 async function load(address: string): Promise<Library> {
   const { href } = new URL(address, location.href);
-  const parts: readonly string[] = await (await fetch(new URL('parts.json', href))).json();
-  const library: Library = await import(/* @vite-ignore */ href);
+  const list = await fetch(new URL('parts.json', href), { cache: 'no-cache' });
+  const parts: readonly string[] = await list.json();
+  const { createInstance }: { createInstance(): Library } = await import(/* @vite-ignore */ href);
+  const library = createInstance();
   await library.init();
+  if (parts.length > 0) await library.filters(); // fails where the first part could not be loaded, for which the others would wait for ever
   await Promise.all(parts.map((part) => library.mergeIndex(new URL(part, href).pathname)));
   return library;
 }
