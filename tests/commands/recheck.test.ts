@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { zipSync } from 'fflate';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, expect, onTestFinished, test } from 'vitest';
 import { runRecheck } from '../../src/commands/run-recheck.ts';
 import { publishedDemo } from '../support/published-demo.ts';
 
@@ -22,6 +22,7 @@ async function run(...args: string[]): Promise<{ code: number; out: string; err:
 
 function copy(change: (folder: string) => void): string {
   const folder = mkdtempSync(join(tmpdir(), 'fairsown-recheck-'));
+  onTestFinished(() => rmSync(folder, { recursive: true }));
   cpSync(root, folder, { recursive: true });
   change(folder);
   return folder;
