@@ -31,6 +31,10 @@ describe.each(trials)('/%s', (page) => {
     expect(found).toEqual(order.filter((section) => found.includes(section) || !OPTIONAL.includes(section)));
   });
 
+  test('what stands on two lines is no single word where text is copied, read aloud or searched', () => {
+    expect(html).not.toMatch(/[^\s>]<\/(?:a|strong)><span[^>]*>[^\s<]/);
+  });
+
   test('tells search engines and reference managers what it is, in data that nothing runs', () => {
     const [block, ...others] = html.matchAll(/<script[^>]*>([^]*?)<\/script>/g);
     expect(others).toEqual([]);
